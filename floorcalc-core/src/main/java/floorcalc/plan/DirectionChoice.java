@@ -1,0 +1,64 @@
+package floorcalc.plan;
+
+import floorcalc.outline.Direction;
+import java.io.Serializable;
+import java.util.Objects;
+import java.util.Optional;
+
+/** How the direction of the boards is chosen. Immutable and thread-safe. */
+public final class DirectionChoice implements Serializable {
+  /** Along the longest wall of each room. */
+  public static final DirectionChoice LONGEST_WALL = new DirectionChoice("longest-wall", null);
+  /** The one of the wall directions that needs the fewest boards. */
+  public static final DirectionChoice FEWEST_BOARDS = new DirectionChoice("fewest-boards", null);
+
+  private static final long serialVersionUID = 1L;
+
+  private final String name;
+  private final Direction direction;
+
+  private DirectionChoice(String name, Direction direction) {
+    this.name = name;
+    this.direction = direction;
+  }
+
+  /**
+   * Returns the choice of a fixed direction.
+   *
+   * @param direction the way the boards run, not null
+   * @return the choice, not null
+   */
+  public static DirectionChoice of(Direction direction) {
+    return new DirectionChoice("fixed", Objects.requireNonNull(direction, "direction"));
+  }
+
+  /**
+   * Returns the fixed direction, if there is one.
+   *
+   * @return the direction, not null, may be empty
+   */
+  public Optional<Direction> fixed() {
+    return Optional.ofNullable(direction);
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof DirectionChoice other && name.equals(other.name)
+        && Objects.equals(direction, other.direction);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, direction);
+  }
+
+  /**
+   * Returns the choice in words.
+   *
+   * @return {@code "longest-wall"}, {@code "fewest-boards"} or the angle, not null
+   */
+  @Override
+  public String toString() {
+    return direction == null ? name : direction.toString();
+  }
+}

@@ -1,0 +1,221 @@
+package floorcalc.plan;
+
+import floorcalc.boards.BoardGoods;
+import floorcalc.boards.OffcutUse;
+import floorcalc.joints.JointPattern;
+import floorcalc.rows.RowWay;
+import floorcalc.rules.LayingRules;
+import floorcalc.rules.RuleSet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * All that is known about a floor before it is planned: the goods, the rules, the choices, the rooms in laying order.
+ * Immutable and thread-safe.
+ */
+public final class FloorJob {
+  private final String title;
+  private final BoardGoods board;
+  private final LayingRules rules;
+  private final DirectionChoice direction;
+  private final OffcutUse offcuts;
+  private final RowWay rowWay;
+  private final JointPattern pattern;
+  private final List<Room> rooms;
+
+  private FloorJob(Builder builder) {
+    this.title = builder.title;
+    this.board = builder.board;
+    this.rules = builder.rules;
+    this.direction = builder.direction;
+    this.offcuts = builder.offcuts;
+    this.rowWay = builder.rowWay;
+    this.pattern = builder.pattern;
+    this.rooms = List.copyOf(builder.rooms);
+    if (rooms.isEmpty()) {
+      throw new IllegalArgumentException("a job needs at least one room");
+    }
+    long names = rooms.stream().map(Room::name).distinct().count();
+    if (names < rooms.size()) {
+      throw new IllegalArgumentException("each room needs a name of its own, but two rooms of the job share one");
+    }
+  }
+
+  /**
+   * Returns a job with the defaults of common practice for the goods, to which rooms and choices are added.
+   *
+   * @param title what the job is called, not null
+   * @param board the boards as they are sold, not null
+   * @return a builder, not null
+   */
+  public static Builder of(String title, BoardGoods board) {
+    return new Builder(title, board);
+  }
+
+  /**
+   * Returns what the job is called.
+   *
+   * @return the title, not null
+   */
+  public String title() {
+    return title;
+  }
+
+  /**
+   * Returns the boards as they are sold.
+   *
+   * @return the goods, not null
+   */
+  public BoardGoods board() {
+    return board;
+  }
+
+  /**
+   * Returns the rules in force.
+   *
+   * @return the rules, not null
+   */
+  public LayingRules rules() {
+    return rules;
+  }
+
+  /**
+   * Returns how the direction of the boards is chosen.
+   *
+   * @return the choice, not null
+   */
+  public DirectionChoice direction() {
+    return direction;
+  }
+
+  /**
+   * Returns when an offcut may be used.
+   *
+   * @return the use of offcuts, not null
+   */
+  public OffcutUse offcuts() {
+    return offcuts;
+  }
+
+  /**
+   * Returns how the first row's width is chosen.
+   *
+   * @return the way, not null
+   */
+  public RowWay rowWay() {
+    return rowWay;
+  }
+
+  /**
+   * Returns the pattern of the end joints.
+   *
+   * @return the pattern, not null
+   */
+  public JointPattern pattern() {
+    return pattern;
+  }
+
+  /**
+   * Returns the rooms in laying order.
+   *
+   * @return an unmodifiable list, not null, not empty
+   */
+  public List<Room> rooms() {
+    return rooms;
+  }
+
+  /** Gathers the parts of a job. Not thread-safe. */
+  public static final class Builder {
+    private final String title;
+    private final BoardGoods board;
+    private LayingRules rules;
+    private DirectionChoice direction = DirectionChoice.LONGEST_WALL;
+    private OffcutUse offcuts = OffcutUse.IN_LAYING_ORDER;
+    private RowWay rowWay = RowWay.AS_NEEDED;
+    private JointPattern pattern = JointPattern.FREE;
+    private final List<Room> rooms = new ArrayList<>();
+
+    private Builder(String title, BoardGoods board) {
+      this.title = Objects.requireNonNull(title, "title");
+      this.board = Objects.requireNonNull(board, "board");
+      this.rules = RuleSet.COMMON_PRACTICE.forBoard(board.thickness(), board.coverWidth());
+    }
+
+    /**
+     * Sets the rules in place of common practice.
+     *
+     * @param laying the rules, not null
+     * @return this builder, not null
+     */
+    public Builder rules(LayingRules laying) {
+      this.rules = Objects.requireNonNull(laying, "laying");
+      return this;
+    }
+
+    /**
+     * Sets how the direction of the boards is chosen; along the longest wall if not set.
+     *
+     * @param choice the choice, not null
+     * @return this builder, not null
+     */
+    public Builder direction(DirectionChoice choice) {
+      this.direction = Objects.requireNonNull(choice, "choice");
+      return this;
+    }
+
+    /**
+     * Sets when an offcut may be used; in laying order if not set.
+     *
+     * @param use the use of offcuts, not null
+     * @return this builder, not null
+     */
+    public Builder offcuts(OffcutUse use) {
+      this.offcuts = Objects.requireNonNull(use, "use");
+      return this;
+    }
+
+    /**
+     * Sets how the first row's width is chosen; as needed if not set.
+     *
+     * @param way the way, not null
+     * @return this builder, not null
+     */
+    public Builder rowWay(RowWay way) {
+      this.rowWay = Objects.requireNonNull(way, "way");
+      return this;
+    }
+
+    /**
+     * Sets the pattern of the end joints; free if not set.
+     *
+     * @param joints the pattern, not null
+     * @return this builder, not null
+     */
+    public Builder pattern(JointPattern joints) {
+      this.pattern = Objects.requireNonNull(joints, "joints");
+      return this;
+    }
+
+    /**
+     * Adds a room; rooms are laid in the order they are added.
+     *
+     * @param room the room, not null
+     * @return this builder, not null
+     */
+    public Builder room(Room room) {
+      rooms.add(Objects.requireNonNull(room, "room"));
+      return this;
+    }
+
+    /**
+     * Returns the job.
+     *
+     * @return the job, not null
+     * @throws IllegalArgumentException if there is no room, or two rooms share a name
+     */
+    public FloorJob build() {
+      return new FloorJob(this);
+    }
+  }
+}

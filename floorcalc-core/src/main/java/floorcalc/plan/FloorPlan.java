@@ -1,0 +1,54 @@
+package floorcalc.plan;
+
+import floorcalc.materials.WasteLedger;
+import floorcalc.working.Finding;
+import floorcalc.working.Step;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What was worked out for a job: the laid floor piece by piece, what to order, and what to know about it.
+ * Immutable and thread-safe.
+ *
+ * @param title the job's title, not null
+ * @param bays the bays in laying order, not null
+ * @param boards the boards in the order of opening, not null
+ * @param order what to order, not null
+ * @param ledger where the boards that are bought go, not null
+ * @param materials the order list, not null
+ * @param profiles transition profiles, not null
+ * @param checks limits held against what was found, not null
+ * @param compromises rules that could not be kept, not null
+ * @param findings what was noticed, not null
+ * @param cautions warnings for those who do the work, not null
+ * @param working the working of the key figures, not null
+ */
+public record FloorPlan(
+    String title,
+    List<Bay> bays,
+    List<OpenedBoard> boards,
+    Order order,
+    WasteLedger ledger,
+    List<MaterialLine> materials,
+    List<Profile> profiles,
+    List<Check> checks,
+    List<Compromise> compromises,
+    List<Finding> findings,
+    List<String> cautions,
+    List<Step> working) {
+  /** Checks that no part is null and copies the lists. */
+  public FloorPlan {
+    Objects.requireNonNull(title, "title");
+    bays = List.copyOf(bays);
+    boards = List.copyOf(boards);
+    Objects.requireNonNull(order, "order");
+    Objects.requireNonNull(ledger, "ledger");
+    materials = List.copyOf(materials);
+    profiles = List.copyOf(profiles);
+    checks = List.copyOf(checks);
+    compromises = List.copyOf(compromises);
+    findings = List.copyOf(findings);
+    cautions = List.copyOf(cautions);
+    working = List.copyOf(working);
+  }
+}

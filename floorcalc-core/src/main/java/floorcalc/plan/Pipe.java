@@ -1,0 +1,19 @@
+package floorcalc.plan;
+
+import floorcalc.measure.Length;
+import floorcalc.outline.Point;
+import java.util.Objects;
+
+/**
+ * A pipe that comes up through the floor.
+ *
+ * @param at its middle, not null
+ * @param diameter its outer diameter, not null, more than zero
+ */
+public record Pipe(Point at, Length diameter) {
+  /** Checks that no part is null and copies the lists. */
+  public Pipe {
+    Objects.requireNonNull(at, "at");
+    Objects.requireNonNull(diameter, "diameter");
+  }
+}

@@ -1,0 +1,68 @@
+package floorcalc.plan;
+
+import floorcalc.outline.Outline;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A room as it stands: its outline and what is fixed in it.
+ *
+ * @param name its name, not null, not blank, used to name its bays
+ * @param outline the walls and voids, not null, valid
+ * @param doors its door openings, not null
+ * @param pipes its pipes, not null
+ * @param subfloor what the floor is laid on, not null
+ */
+public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pipes, Subfloor subfloor) {
+  /** Checks that no part is null and that the name is not blank. */
+  public Room {
+    if (Objects.requireNonNull(name, "name").isBlank()) {
+      throw new IllegalArgumentException("a room needs a name that is not blank");
+    }
+    Objects.requireNonNull(outline, "outline");
+    doors = List.copyOf(doors);
+    pipes = List.copyOf(pipes);
+    Objects.requireNonNull(subfloor, "subfloor");
+  }
+
+  /**
+   * Returns a room without doors or pipes on a subfloor that is not stated.
+   *
+   * @param name its name, not null, not blank
+   * @param outline the walls and voids, not null
+   * @return the room, not null
+   */
+  public static Room of(String name, Outline outline) {
+    return new Room(name, outline, List.of(), List.of(), Subfloor.NOT_STATED);
+  }
+
+  /**
+   * Returns the same room with doors.
+   *
+   * @param openings the door openings, not null
+   * @return the room, not null
+   */
+  public Room withDoors(List<Door> openings) {
+    return new Room(name, outline, openings, pipes, subfloor);
+  }
+
+  /**
+   * Returns the same room with pipes.
+   *
+   * @param risers the pipes, not null
+   * @return the room, not null
+   */
+  public Room withPipes(List<Pipe> risers) {
+    return new Room(name, outline, doors, risers, subfloor);
+  }
+
+  /**
+   * Returns the same room on a subfloor.
+   *
+   * @param base what the floor is laid on, not null
+   * @return the room, not null
+   */
+  public Room withSubfloor(Subfloor base) {
+    return new Room(name, outline, doors, pipes, base);
+  }
+}

@@ -1,0 +1,16 @@
+package floorcalc.rows;
+
+/** How the width of the first row is chosen. */
+public enum RowWay {
+  /**
+   * A full first row where every strip is then at least the minimum; otherwise the start line that makes the
+   * narrowest strip as wide as possible.
+   */
+  AS_NEEDED,
+  /** A full first row, ripped only as much as the last row needs to reach the minimum. */
+  LEAST_CUT,
+  /** First and last row of the same width. */
+  BALANCED,
+  /** The start line that makes the narrowest strip at any stop as wide as possible. */
+  WIDEST_STRIP
+}
