@@ -82,7 +82,7 @@ public final class JointPattern implements Serializable {
   public Length shift(int row, Length board) {
     return switch (kind) {
       case FREE -> Length.ZERO;
-      case FRACTION -> board.multipliedBy((long) (((long) row * numerator) % denominator))
+      case FRACTION -> board.multipliedBy(((long) row * numerator) % denominator)
           .dividedBy(denominator, java.math.RoundingMode.FLOOR);
       case STEP -> step.multipliedBy(row).remainder(board);
     };
