@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.Objects;
+import java.util.function.Supplier;
 
 /**
  * An exact area, positive, zero or negative, held as a whole number of half square nanometres without limit.
@@ -77,7 +78,7 @@ public final class Area implements Comparable<Area> {
   public static Area ofSquareMetres(String decimal) {
     Objects.requireNonNull(decimal, "decimal");
     BigDecimal halves = DecimalText.read(decimal).multiply(HALVES_PER_SQUARE_METRE);
-    if (!Length.isWhole(halves)) {
+    if (!Whole.isWhole(halves)) {
       throw new ArithmeticException(decimal + " m² is not a whole number of half square nanometres;"
           + " give at most eighteen decimals of a square metre");
     }
@@ -131,34 +132,22 @@ public final class Area implements Comparable<Area> {
     if (side.isZero()) {
       throw new ArithmeticException(this + " cannot be divided by a length of 0 mm");
     }
-    String text = this + " divided by " + side;
+    Supplier<String> division = () -> this + " divided by " + side;
     BigInteger twiceSide = BigInteger.valueOf(side.toNanometres()).shiftLeft(1);
-    return Length.exactly(Length.quotient(halves, twiceSide, mode, text), text);
+    return Whole.length(Whole.quotient(halves, twiceSide, mode, division), division);
   }
 
-  /**
-   * Returns twice the area in square nanometres.
-   *
-   * @return the half square nanometres, exact
-   */
+  /** {@return twice the area in square nanometres} */
   public BigInteger toHalfSquareNanometres() {
     return halves;
   }
 
-  /**
-   * Returns the square millimetres as the nearest {@code double}.
-   *
-   * @return the square millimetres, correctly rounded
-   */
+  /** {@return the square millimetres as the nearest {@code double}} */
   public double toSquareMillimetres() {
     return new BigDecimal(halves.multiply(FIVE), SQUARE_MILLIMETRE_DECIMALS).doubleValue();
   }
 
-  /**
-   * Returns the square metres as the nearest {@code double}.
-   *
-   * @return the square metres, correctly rounded
-   */
+  /** {@return the square metres as the nearest {@code double}} */
   public double toSquareMetres() {
     return inSquareMetres().doubleValue();
   }
@@ -179,38 +168,22 @@ public final class Area implements Comparable<Area> {
     return inSquareMetres().setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 
-  /**
-   * Tells whether this area is zero.
-   *
-   * @return true if it is
-   */
+  /** {@return whether this area is zero} */
   public boolean isZero() {
     return halves.signum() == 0;
   }
 
-  /**
-   * Tells whether this area is less than zero.
-   *
-   * @return true if it is
-   */
+  /** {@return whether this area is less than zero} */
   public boolean isNegative() {
     return halves.signum() < 0;
   }
 
-  /**
-   * Tells whether this area is more than zero.
-   *
-   * @return true if it is
-   */
+  /** {@return whether this area is more than zero} */
   public boolean isPositive() {
     return halves.signum() > 0;
   }
 
-  /**
-   * Returns this area with the other sign.
-   *
-   * @return the negated area
-   */
+  /** {@return this area with the other sign} */
   public Area negated() {
     return ofHalfSquareNanometres(halves.negate());
   }

@@ -2,32 +2,35 @@ package floorcalc.measure;
 
 import java.math.BigDecimal;
 
-/** Reads plain decimal numbers: ASCII digits, one point, one minus sign in front, nothing else. */
+/** Reads plain decimal numbers: one minus sign in front, the digits 0 to 9, one point between digits, nothing else. */
 final class DecimalText {
 
-  static final int MAX_CHARACTERS = 100;
+  private static final String WANTED = "a decimal number";
 
   private DecimalText() {
   }
 
   static BigDecimal read(String text) {
-    if (text.length() > MAX_CHARACTERS) {
-      throw new TapeNotationException(text, MAX_CHARACTERS, "a number has at most 100 characters");
+    if (text.length() > TapeNotationException.MAX_CHARACTERS) {
+      throw TapeNotationException.tooLong(text, WANTED);
     }
-    int digits = 0;
-    int points = 0;
+    boolean point = false;
+    boolean afterDigit = false;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c >= '0' && c <= '9') {
-        digits++;
-      } else if (c == '.' && points == 0 && digits > 0) {
-        points++;
-      } else if (!(c == '-' && i == 0)) {
-        throw new TapeNotationException(text, i, "write a plain decimal number such as 2405.5, without unit");
+      if (c == '.' && afterDigit && !point) {
+        point = true;
+        afterDigit = false;
+      } else if (c >= '0' && c <= '9') {
+        afterDigit = true;
+      } else if (c != '-' || i != 0) {
+        int end = i + Character.charCount(text.codePointAt(i));
+        throw TapeNotationException.of(text, WANTED, i, end,
+            "write digits 0 to 9 and at most one decimal point between them, such as 2405.5, without a unit");
       }
     }
-    if (digits == 0 || text.charAt(text.length() - 1) == '.') {
-      throw new TapeNotationException(text, text.length(), "a digit is missing");
+    if (!afterDigit) {
+      throw TapeNotationException.of(text, WANTED, text.length(), text.length(), "a digit is missing");
     }
     return new BigDecimal(text);
   }

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.Objects;
+import java.util.function.Supplier;
 
 /**
  * An exact length, positive, zero or negative, held as a whole number of nanometres in a {@code long}.
@@ -30,10 +31,11 @@ public final class Length implements Comparable<Length>, Serializable {
 
   private static final long serialVersionUID = 1L;
 
-  static final long NANOMETRES_PER_MILLIMETRE = 1_000_000L;
   static final long NANOMETRES_PER_INCH = 25_400_000L;
   /** Decimals of a millimetre that a whole nanometre has. */
   static final int MILLIMETRE_DECIMALS = 6;
+  private static final long NANOMETRES_PER_MILLIMETRE = 1_000_000L;
+  private static final long MAX_MILLIMETRES = Long.MAX_VALUE / NANOMETRES_PER_MILLIMETRE;
 
   /** The length of nothing: 0 mm. */
   public static final Length ZERO = new Length(0);
@@ -45,10 +47,9 @@ public final class Length implements Comparable<Length>, Serializable {
   }
 
   /**
-   * Returns a length of whole nanometres.
+   * {@return a length of whole nanometres}
    *
    * @param nanometres  the nanometres, any value
-   * @return the length
    */
   public static Length ofNanometres(long nanometres) {
     return nanometres == 0 ? ZERO : new Length(nanometres);
@@ -62,8 +63,10 @@ public final class Length implements Comparable<Length>, Serializable {
    * @throws ArithmeticException if it is outside the range of a length
    */
   public static Length ofMillimetres(long millimetres) {
-    return exactly(BigInteger.valueOf(millimetres).multiply(BigInteger.valueOf(NANOMETRES_PER_MILLIMETRE)),
-        millimetres + " mm");
+    if (millimetres > MAX_MILLIMETRES || millimetres < -MAX_MILLIMETRES) {
+      throw Whole.outOfRange(millimetres + " mm");
+    }
+    return ofNanometres(millimetres * NANOMETRES_PER_MILLIMETRE);
   }
 
   /**
@@ -82,11 +85,11 @@ public final class Length implements Comparable<Length>, Serializable {
     Objects.requireNonNull(decimal, "decimal");
     BigDecimal millimetres = DecimalText.read(decimal);
     BigDecimal nm = millimetres.movePointRight(MILLIMETRE_DECIMALS);
-    if (!isWhole(nm)) {
+    if (!Whole.isWhole(nm)) {
       throw new ArithmeticException(decimal + " mm is not a whole number of nanometres;"
           + " give at most six decimals of a millimetre");
     }
-    return exactly(nm.toBigInteger(), decimal + " mm");
+    return Whole.length(nm.toBigInteger(), () -> decimal + " mm");
   }
 
   /**
@@ -115,12 +118,12 @@ public final class Length implements Comparable<Length>, Serializable {
     BigInteger nmTimesDen = BigInteger.valueOf(whole).multiply(den).add(BigInteger.valueOf(numerator))
         .multiply(BigInteger.valueOf(NANOMETRES_PER_INCH));
     BigInteger[] parts = nmTimesDen.divideAndRemainder(den);
-    String text = whole + " + " + numerator + "/" + denominator + " in";
+    Supplier<String> inches = () -> whole + " + " + numerator + "/" + denominator + " in";
     if (parts[1].signum() != 0) {
-      throw new ArithmeticException(text + " is not a whole number of nanometres;"
+      throw new ArithmeticException(inches.get() + " is not a whole number of nanometres;"
           + " halves to sixty-fourths of an inch are");
     }
-    return exactly(parts[0], text);
+    return Whole.length(parts[0], inches);
   }
 
   /**
@@ -142,7 +145,11 @@ public final class Length implements Comparable<Length>, Serializable {
       throw new IllegalArgumentException("millimetres must be a finite number, but was " + millimetres);
     }
     BigDecimal nm = new BigDecimal(millimetres).movePointRight(MILLIMETRE_DECIMALS);
-    return exactly(rounded(nm, mode, millimetres + " mm"), millimetres + " mm");
+    if (mode == RoundingMode.UNNECESSARY && !Whole.isWhole(nm)) {
+      throw new ArithmeticException(millimetres + " mm is not a whole number of nanometres as a double;"
+          + " choose another rounding than UNNECESSARY");
+    }
+    return Whole.length(nm.setScale(0, mode).toBigInteger(), () -> millimetres + " mm");
   }
 
   /**
@@ -169,7 +176,7 @@ public final class Length implements Comparable<Length>, Serializable {
     Objects.requireNonNull(other, "other");
     long sum = nanometres + other.nanometres;
     if (((nanometres ^ sum) & (other.nanometres ^ sum)) < 0) {
-      throw outOfRange(this + " plus " + other);
+      throw Whole.outOfRange(this + " plus " + other);
     }
     return ofNanometres(sum);
   }
@@ -185,7 +192,7 @@ public final class Length implements Comparable<Length>, Serializable {
     Objects.requireNonNull(other, "other");
     long difference = nanometres - other.nanometres;
     if (((nanometres ^ other.nanometres) & (nanometres ^ difference)) < 0) {
-      throw outOfRange(this + " minus " + other);
+      throw Whole.outOfRange(this + " minus " + other);
     }
     return ofNanometres(difference);
   }
@@ -201,7 +208,7 @@ public final class Length implements Comparable<Length>, Serializable {
     try {
       return ofNanometres(Math.multiplyExact(nanometres, factor));
     } catch (ArithmeticException e) {
-      throw outOfRange(this + " times " + factor);
+      throw Whole.outOfRange(this + " times " + factor);
     }
   }
 
@@ -251,8 +258,9 @@ public final class Length implements Comparable<Length>, Serializable {
     if (divisor == 0) {
       throw new ArithmeticException(this + " cannot be divided by 0");
     }
-    String text = this + " divided by " + divisor;
-    return exactly(quotient(BigInteger.valueOf(nanometres), BigInteger.valueOf(divisor), mode, text), text);
+    Supplier<String> division = () -> this + " divided by " + divisor;
+    return Whole.length(
+        Whole.quotient(BigInteger.valueOf(nanometres), BigInteger.valueOf(divisor), mode, division), division);
   }
 
   /**
@@ -266,20 +274,12 @@ public final class Length implements Comparable<Length>, Serializable {
     return Area.ofSquareNanometres(BigInteger.valueOf(nanometres).multiply(BigInteger.valueOf(other.nanometres)));
   }
 
-  /**
-   * Returns the whole nanometres.
-   *
-   * @return the nanometres, exact
-   */
+  /** {@return the whole nanometres, exact} */
   public long toNanometres() {
     return nanometres;
   }
 
-  /**
-   * Returns the millimetres as the nearest {@code double}.
-   *
-   * @return the millimetres; exact to the nanometre up to 9007 km
-   */
+  /** {@return the millimetres as the nearest {@code double}, exact to the nanometre up to 9007 km} */
   public double toMillimetres() {
     return inMillimetres().doubleValue();
   }
@@ -294,29 +294,17 @@ public final class Length implements Comparable<Length>, Serializable {
     return inMillimetres().stripTrailingZeros().toPlainString();
   }
 
-  /**
-   * Tells whether this length is zero.
-   *
-   * @return true if it is
-   */
+  /** {@return whether this length is zero} */
   public boolean isZero() {
     return nanometres == 0;
   }
 
-  /**
-   * Tells whether this length is less than zero.
-   *
-   * @return true if it is
-   */
+  /** {@return whether this length is less than zero} */
   public boolean isNegative() {
     return nanometres < 0;
   }
 
-  /**
-   * Tells whether this length is more than zero.
-   *
-   * @return true if it is
-   */
+  /** {@return whether this length is more than zero} */
   public boolean isPositive() {
     return nanometres > 0;
   }
@@ -339,7 +327,7 @@ public final class Length implements Comparable<Length>, Serializable {
    */
   public Length negated() {
     if (nanometres == Long.MIN_VALUE) {
-      throw outOfRange(this + " negated");
+      throw Whole.outOfRange(this + " negated");
     }
     return ofNanometres(-nanometres);
   }
@@ -399,39 +387,5 @@ public final class Length implements Comparable<Length>, Serializable {
     if (other.nanometres == 0) {
       throw new ArithmeticException(this + " cannot be divided by a length of 0 mm");
     }
-  }
-
-  /** Returns the length of so many nanometres, or refuses what {@code text} describes. */
-  static Length exactly(BigInteger nm, String text) {
-    if (nm.bitLength() > 63) {
-      throw outOfRange(text);
-    }
-    return ofNanometres(nm.longValue());
-  }
-
-  static BigInteger rounded(BigDecimal value, RoundingMode mode, String text) {
-    if (mode == RoundingMode.UNNECESSARY && !isWhole(value)) {
-      throw notWhole(text);
-    }
-    return value.setScale(0, mode).toBigInteger();
-  }
-
-  static BigInteger quotient(BigInteger dividend, BigInteger divisor, RoundingMode mode, String text) {
-    if (mode == RoundingMode.UNNECESSARY && dividend.remainder(divisor).signum() != 0) {
-      throw notWhole(text);
-    }
-    return new BigDecimal(dividend).divide(new BigDecimal(divisor), 0, mode).toBigInteger();
-  }
-
-  static boolean isWhole(BigDecimal value) {
-    return value.signum() == 0 || value.stripTrailingZeros().scale() <= 0;
-  }
-
-  private static ArithmeticException notWhole(String text) {
-    return new ArithmeticException(text + " is not a whole number of nanometres; choose how to round");
-  }
-
-  private static ArithmeticException outOfRange(String text) {
-    return new ArithmeticException(text + " is outside the range of a length, about 9.2 million km either way");
   }
 }
