@@ -40,6 +40,7 @@ public final class Length implements Comparable<Length>, Serializable {
   /** The length of nothing: 0 mm. */
   public static final Length ZERO = new Length(0);
 
+  /** The length in whole nanometres. */
   private final long nanometres;
 
   private Length(long nanometres) {
