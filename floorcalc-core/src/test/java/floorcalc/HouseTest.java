@@ -64,7 +64,8 @@ class HouseTest {
         Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials", "plan"));
     // The audit shares no arithmetic with what it checks: it sees outlines, rules and the two documents alone.
     arrows.put("audit", Set.of("measure", "working", "rules", "outline", "plan"));
-    arrows.put("drawing", Set.of("measure", "working", "rules", "outline", "plan"));
+    // A job hands out its boards, whose width tells a sawn edge from a factory edge.
+    arrows.put("drawing", Set.of("measure", "working", "rules", "outline", "boards", "plan"));
     return arrows;
   }
 
