@@ -125,8 +125,8 @@ public final class TapeNotation {
   }
 
   /**
-   * {@return the notation in feet, inches and a fraction: {@code 12' 7 5/8"}; less than a foot is written in inches
-   * alone}
+   * {@return the notation in feet, inches and a fraction: {@code 12' 7 5/8"}, {@code 12' 0 5/8"}; less than a foot is
+   * written in inches alone}
    *
    * @param denominator  the finest fraction of an inch: 1, 2, 4, 8, 16, 32 or 64
    * @throws IllegalArgumentException if the denominator is none of these
@@ -137,8 +137,9 @@ public final class TapeNotation {
       long steps = steps(length, denominator, rounding);
       long stepsPerFoot = (long) INCHES_PER_FOOT * denominator;
       long feet = Math.abs(steps) / stepsPerFoot;
-      String inches = inches(Math.abs(steps) % stepsPerFoot, denominator);
-      return sign(steps) + (feet == 0 ? inches : feet + "' " + inches);
+      long rest = Math.abs(steps) % stepsPerFoot;
+      String zero = feet != 0 && rest != 0 && rest < denominator ? "0 " : "";
+      return sign(steps) + (feet == 0 ? "" : feet + "' ") + zero + inches(rest, denominator);
     }, RoundingMode.HALF_EVEN);
   }
 

@@ -226,8 +226,11 @@ final class TapeParser {
       }
     }
     if (unit == null) {
-      String known = "write the unit as " + UNITS;
-      throw word.isEmpty() ? unexpected(known) : fault(from, at, "this is no unit of length known here; " + known);
+      if (!word.isEmpty()) {
+        throw fault(from, at, "this is no unit of length known here; write the unit as " + UNITS);
+      }
+      throw unexpected(peek() == '-' ? "write a mixed number with one blank or one hyphen, as in 5 3/8 or 5-3/8"
+          : "write the unit as " + UNITS);
     }
     return unit;
   }
@@ -298,10 +301,6 @@ final class TapeParser {
     int end = at + Character.charCount(c);
     if (c == ',') {
       return fault(at, end, "write the decimal sign as a point; a comma could also group thousands");
-    }
-    if (c == '-') {
-      return fault(at, end, "a hyphen stands without blanks between a whole number and its fraction, as in 5-3/8,"
-          + " or between feet and inches");
     }
     if (Character.isDigit(c) && c > '9') {
       return fault(at, end, "write numbers with the digits 0 to 9");
