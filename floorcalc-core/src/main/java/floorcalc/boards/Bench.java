@@ -1,0 +1,158 @@
+package floorcalc.boards;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The sawing bench: cuts pieces from offcuts where they fit, else opens boards, and keeps account of every cut.
+ * A piece is first cut to length across the whole offcut, then ripped to width.
+ */
+final class Bench {
+  private final Stock stock;
+  private final Rack starts = new Rack();
+  private final Rack ends = new Rack();
+  private final Rack middles = new Rack();
+  private final Rack strips = new Rack();
+  private final int[] opened;
+  private long[] boardLengths = new long[64];
+  private int[] openedFor = new int[64];
+  private int boards;
+  private BigInteger kerf = BigInteger.ZERO;
+
+  Bench(Stock stock) {
+    this.stock = stock;
+    this.opened = new int[stock.lengths.length];
+  }
+
+  int boards() {
+    return boards;
+  }
+
+  int[] opened() {
+    return opened;
+  }
+
+  BigInteger kerf() {
+    return kerf;
+  }
+
+  long boardLength(int board) {
+    return boardLengths[board];
+  }
+
+  int openedFor(int board) {
+    return openedFor[board];
+  }
+
+  /** An offcut that holds a piece, taken from its rack; null if there is none. */
+  Offcut find(PieceWanted piece) {
+    if (piece.high() - piece.low() < stock.width) {
+      Offcut strip = strips.take(piece, boardLengths);
+      if (strip != null) {
+        return strip;
+      }
+    }
+    return switch (piece.ends()) {
+      case BOTH -> null;
+      case LOW -> ends.take(piece, boardLengths);
+      case HIGH -> starts.take(piece, boardLengths);
+      case NONE -> {
+        Offcut middle = middles.take(piece, boardLengths);
+        if (middle != null) {
+          yield middle;
+        }
+        Long start = starts.shortestFor(piece.span());
+        Long end = ends.shortestFor(piece.span());
+        boolean fromStarts = start != null && (end == null || start <= end);
+        yield (fromStarts ? starts : ends).take(piece, boardLengths);
+      }
+    };
+  }
+
+  /** Opens a board of one of the lengths sold. */
+  Offcut open(int kind, int piece) {
+    if (boards == boardLengths.length) {
+      boardLengths = Arrays.copyOf(boardLengths, 2 * boards);
+      openedFor = Arrays.copyOf(openedFor, 2 * boards);
+    }
+    opened[kind]++;
+    boardLengths[boards] = stock.lengths[kind];
+    openedFor[boards] = piece;
+    return new Offcut(boards++, 0, stock.lengths[kind], 0, stock.width);
+  }
+
+  /** Cuts a piece from an offcut, writes down where, and returns what is left beside it along the board: low end, high end. */
+  Offcut[] cut(PieceWanted piece, Offcut from, long[] place) {
+    long low = alongFrom(piece, from);
+    long high = low + piece.span();
+    place[0] = low;
+    place[1] = high;
+    place[2] = piece.low();
+    place[3] = piece.high();
+    Offcut left = rest(from.board(), from.alongFrom, low - stock.kerf, from.acrossFrom, from.acrossTo);
+    Offcut right = rest(from.board(), high + stock.kerf, from.alongTo, from.acrossFrom, from.acrossTo);
+    saw(low - from.alongFrom, from.acrossTo - from.acrossFrom);
+    saw(from.alongTo - high, from.acrossTo - from.acrossFrom);
+    Offcut below = rest(from.board(), low, high, from.acrossFrom, piece.low() - stock.kerf);
+    Offcut above = rest(from.board(), low, high, piece.high() + stock.kerf, from.acrossTo);
+    saw(piece.low() - from.acrossFrom, piece.span());
+    saw(from.acrossTo - piece.high(), piece.span());
+    put(below);
+    put(above);
+    return new Offcut[] {left, right};
+  }
+
+  private long alongFrom(PieceWanted piece, Offcut from) {
+    boolean machinedLow = from.alongFrom == 0;
+    boolean machinedHigh = from.alongTo == boardLengths[from.board()];
+    return switch (piece.ends()) {
+      case BOTH, LOW -> from.alongFrom;
+      case HIGH -> from.alongTo - piece.span();
+      case NONE -> machinedLow && !machinedHigh ? from.alongTo - piece.span() : from.alongFrom;
+    };
+  }
+
+  /** Adds the dust of one cut: where less than a kerf is left beyond it, all of that turns to dust. */
+  private void saw(long beyond, long over) {
+    if (beyond > 0) {
+      kerf = kerf.add(BigInteger.valueOf(Math.min(beyond, stock.kerf)).multiply(BigInteger.valueOf(over)));
+    }
+  }
+
+  private static Offcut rest(int board, long alongFrom, long alongTo, long acrossFrom, long acrossTo) {
+    return alongTo > alongFrom && acrossTo > acrossFrom
+        ? new Offcut(board, alongFrom, alongTo, acrossFrom, acrossTo)
+        : null;
+  }
+
+  /** Puts an offcut where it will be found again. */
+  void put(Offcut offcut) {
+    if (offcut == null) {
+      return;
+    }
+    if (offcut.acrossTo - offcut.acrossFrom < stock.width) {
+      strips.put(offcut);
+    } else if (offcut.alongFrom == 0) {
+      ends.put(offcut);
+    } else if (offcut.alongTo == boardLengths[offcut.board()]) {
+      starts.put(offcut);
+    } else {
+      middles.put(offcut);
+    }
+  }
+
+  /** All offcuts left, in the order of their boards and places. */
+  List<Offcut> left() {
+    List<Offcut> left = new ArrayList<>();
+    starts.addAllTo(left);
+    ends.addAllTo(left);
+    middles.addAllTo(left);
+    strips.addAllTo(left);
+    left.sort(Comparator.comparingInt(Offcut::board).thenComparingLong(o -> o.alongFrom)
+        .thenComparingLong(o -> o.acrossFrom));
+    return left;
+  }
+}

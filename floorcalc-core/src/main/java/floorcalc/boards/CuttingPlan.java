@@ -1,0 +1,202 @@
+package floorcalc.boards;
+
+import floorcalc.measure.Area;
+import floorcalc.measure.Length;
+import floorcalc.rules.LayingRules;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * Which piece is cut from which board. Immutable and thread-safe.
+ * <p>
+ * Pieces are cut in laying order, so a piece always comes from a board opened in its own or an earlier row. A board gives
+ * at most one left-hand part (an end piece) and one right-hand part (a start piece), and pieces without machined ends from
+ * its middle. Two ways of pairing are tried: each piece takes the shortest offcut on hand that holds it; or end pieces and
+ * start pieces are paired beforehand, the longest end piece with the longest start piece that fits beside it and a saw
+ * kerf, which gives the most pairs there can be. The one that opens fewer boards is kept, the first where they are equal.
+ */
+public final class CuttingPlan {
+  private final List<PieceWanted> pieces;
+  private final long[] places;
+  private final int[] boardOf;
+  private final Bench bench;
+  private final List<Offcut> left;
+
+  private CuttingPlan(List<PieceWanted> pieces, long[] places, int[] boardOf, Bench bench) {
+    this.pieces = pieces;
+    this.places = places;
+    this.boardOf = boardOf;
+    this.bench = bench;
+    this.left = Collections.unmodifiableList(bench.left());
+  }
+
+  /**
+   * Cuts pieces from boards.
+   *
+   * @param pieces the pieces in laying order, not null
+   * @param goods the boards, not null
+   * @param rules the rules, of which the saw kerf counts here; not null
+   * @return the plan, not null
+   * @throws IllegalArgumentException if a piece is longer than the longest board or does not fit into its width
+   */
+  public static CuttingPlan of(List<PieceWanted> pieces, BoardGoods goods, LayingRules rules) {
+    Stock stock = new Stock(goods, rules);
+    for (PieceWanted piece : pieces) {
+      if (piece.span() > stock.longest() || piece.high() > stock.width) {
+        throw new IllegalArgumentException("a piece " + piece.length() + " long that ends "
+            + Length.ofNanometres(piece.high()) + " across does not fit into the longest board, "
+            + goods.longest() + " by " + goods.laidPitch());
+      }
+    }
+    List<PieceWanted> wanted = List.copyOf(pieces);
+    CuttingPlan asLaid = cut(wanted, stock, alone(wanted.size()));
+    if (!stock.isUniform()) {
+      return asLaid;
+    }
+    CuttingPlan paired = cut(wanted, stock, Pairs.of(wanted, stock));
+    return paired.boardCount() < asLaid.boardCount() ? paired : asLaid;
+  }
+
+  private static int[] alone(int count) {
+    int[] partners = new int[count];
+    Arrays.fill(partners, -1);
+    return partners;
+  }
+
+  private static CuttingPlan cut(List<PieceWanted> pieces, Stock stock, int[] partners) {
+    Bench bench = new Bench(stock);
+    int count = pieces.size();
+    long[] places = new long[4 * count];
+    int[] boardOf = new int[count];
+    Offcut[] kept = new Offcut[count];
+    long[] place = new long[4];
+    for (int i = 0; i < count; i++) {
+      PieceWanted piece = pieces.get(i);
+      int partner = partners[i];
+      Offcut from = kept[i];
+      if (from == null && partner < 0) {
+        from = bench.find(piece);
+      }
+      boolean fresh = from == null;
+      if (fresh) {
+        from = bench.open(stock.kindFor(piece.span(), bench.opened()), i);
+      }
+      kept[i] = null;
+      Offcut[] rests = bench.cut(piece, from, place);
+      for (int end = 0; end < 2; end++) {
+        boolean forPartner = fresh && partner > i && rests[end] != null
+            && rests[end].holds(pieces.get(partner), bench.boardLength(from.board()));
+        if (forPartner) {
+          kept[partner] = rests[end];
+        } else {
+          bench.put(rests[end]);
+        }
+      }
+      System.arraycopy(place, 0, places, 4 * i, 4);
+      boardOf[i] = from.board();
+    }
+    return new CuttingPlan(pieces, places, boardOf, bench);
+  }
+
+  /**
+   * Returns the number of boards opened.
+   *
+   * @return the number of boards
+   */
+  public int boardCount() {
+    return bench.boards();
+  }
+
+  /**
+   * Returns the boards opened of each length sold, longest first.
+   *
+   * @return the counts, a copy
+   */
+  public int[] boardsPerLength() {
+    return bench.opened().clone();
+  }
+
+  /**
+   * Returns where a piece is cut.
+   *
+   * @param piece the place of the piece in the list of pieces
+   * @return where it is cut, not null
+   */
+  public Placement placement(int piece) {
+    int at = 4 * piece;
+    return new Placement(boardOf[piece], Length.ofNanometres(places[at]), Length.ofNanometres(places[at + 1]),
+        Length.ofNanometres(places[at + 2]), Length.ofNanometres(places[at + 3]));
+  }
+
+  /**
+   * Returns the pieces in laying order.
+   *
+   * @return an unmodifiable list, not null
+   */
+  public List<PieceWanted> pieces() {
+    return pieces;
+  }
+
+  /**
+   * Returns the length of a board.
+   *
+   * @param board the board, from 0 in the order of opening
+   * @return its length, not null
+   */
+  public Length boardLength(int board) {
+    return Length.ofNanometres(bench.boardLength(board));
+  }
+
+  /**
+   * Returns the piece for which a board is opened.
+   *
+   * @param board the board, from 0 in the order of opening
+   * @return the place of that piece in the list of pieces
+   */
+  public int openedFor(int board) {
+    return bench.openedFor(board);
+  }
+
+  /**
+   * Returns what the saw turns to dust over all cuts.
+   *
+   * @return the exact area, not null
+   */
+  public Area sawKerf() {
+    return Area.ofSquareNanometres(bench.kerf());
+  }
+
+  /**
+   * Returns what is left of the opened boards.
+   *
+   * @return the offcuts in the order of their boards, unmodifiable, not null
+   */
+  public List<Offcut> offcuts() {
+    return left;
+  }
+
+  /**
+   * Returns the exact area of all opened boards.
+   *
+   * @return the area, not null
+   */
+  public Area boardArea(Length pitch) {
+    BigInteger along = BigInteger.ZERO;
+    for (int i = 0; i < bench.boards(); i++) {
+      along = along.add(BigInteger.valueOf(bench.boardLength(i)));
+    }
+    return Area.ofSquareNanometres(along.multiply(BigInteger.valueOf(pitch.toNanometres())));
+  }
+
+  /** Pairs of indices, for tests. */
+  List<Integer> boardsOfPieces() {
+    List<Integer> list = new ArrayList<>(boardOf.length);
+    for (int board : boardOf) {
+      list.add(board);
+    }
+    return list;
+  }
+}

@@ -1,0 +1,99 @@
+package floorcalc.boards;
+
+import java.util.Arrays;
+
+/**
+ * One way of laying the runs so far, as a link in a chain: the joints of the last run, the boards opened, the offcuts
+ * on hand. Never changed once made.
+ */
+final class Layer {
+  private static final int ON_HAND = 24;
+  private static final int COUNTED = 2;
+  private static final double WORTH = 0.9;
+
+  final Layer before;
+  final long[] joints;
+  final int[] opened;
+  /** Offcuts with their right end machined, in rising order of length: good for start pieces. */
+  final long[] forStarts;
+  /** Offcuts with their left end machined, in rising order of length: good for end pieces. */
+  final long[] forEnds;
+  final int breaches;
+  final double penalty;
+  double rank;
+
+  Layer(Layer before, long[] joints, int[] opened, long[] forStarts, long[] forEnds, int breaches, double penalty) {
+    this.before = before;
+    this.joints = joints;
+    this.opened = opened;
+    this.forStarts = forStarts;
+    this.forEnds = forEnds;
+    this.breaches = breaches;
+    this.penalty = penalty;
+  }
+
+  static Layer first(Stock stock) {
+    return new Layer(null, new long[0], new int[stock.lengths.length], new long[0], new long[0], 0, 0);
+  }
+
+  /** The joints of the run that lies {@code back} runs before the next one; 1 is the last run laid. */
+  long[] jointsBack(int back) {
+    Layer layer = this;
+    for (int i = 1; i < back; i++) {
+      layer = layer.before;
+    }
+    return layer.joints;
+  }
+
+  /** Boards opened less what the dearest offcuts on hand are worth, with rules broken far above all. */
+  void rank(Stock stock) {
+    rank = stock.weight(opened) - WORTH * (worth(forStarts, stock) + worth(forEnds, stock)) + penalty;
+  }
+
+  private static double worth(long[] offcuts, Stock stock) {
+    double sum = 0;
+    for (int i = offcuts.length - 1; i >= Math.max(0, offcuts.length - COUNTED); i--) {
+      sum += (double) (offcuts[i] + stock.kerf) / (stock.longest() + stock.kerf);
+    }
+    return sum;
+  }
+
+  boolean sameHand(Layer other) {
+    return breaches == other.breaches && Arrays.equals(joints, other.joints) && Arrays.equals(opened, other.opened)
+        && Arrays.equals(forStarts, other.forStarts) && Arrays.equals(forEnds, other.forEnds);
+  }
+
+  /** The shortest offcut that is long enough, or -1. */
+  static int shortestFor(long[] offcuts, long piece) {
+    int at = Arrays.binarySearch(offcuts, piece);
+    int found = at >= 0 ? at : -at - 1;
+    return found < offcuts.length ? found : -1;
+  }
+
+  static long[] without(long[] offcuts, int index) {
+    long[] rest = new long[offcuts.length - 1];
+    System.arraycopy(offcuts, 0, rest, 0, index);
+    System.arraycopy(offcuts, index + 1, rest, index, rest.length - index);
+    return rest;
+  }
+
+  /** Adds an offcut in its place; when too many are on hand the shortest is let go. */
+  static long[] with(long[] offcuts, long length) {
+    int at = Arrays.binarySearch(offcuts, length);
+    int place = at >= 0 ? at : -at - 1;
+    if (offcuts.length == ON_HAND) {
+      if (place == 0) {
+        return offcuts;
+      }
+      long[] kept = offcuts.clone();
+      System.arraycopy(offcuts, 1, kept, 0, place - 1);
+      kept[place - 1] = length;
+      return kept;
+    }
+    long[] more = new long[offcuts.length + 1];
+    System.arraycopy(offcuts, 0, more, 0, place);
+    more[place] = length;
+    System.arraycopy(offcuts, place, more, place + 1, offcuts.length - place);
+    return more;
+  }
+}

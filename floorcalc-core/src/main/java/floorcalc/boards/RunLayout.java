@@ -1,0 +1,95 @@
+package floorcalc.boards;
+
+import floorcalc.joints.JointPattern;
+import floorcalc.rules.LayingRules;
+import java.util.List;
+
+/**
+ * Where the end joints of every run fall. Immutable and thread-safe.
+ * <p>
+ * Three ways to find them: {@link #search} looks ahead and saves boards, {@link #habit} does what a layer does without
+ * looking ahead, {@link #pattern} follows a fixed shift from row to row.
+ */
+public final class RunLayout {
+  private final long[][] joints;
+  private final int breaches;
+
+  RunLayout(long[][] joints, int breaches) {
+    this.joints = joints;
+    this.breaches = breaches;
+  }
+
+  /**
+   * Searches for joints that need few boards and keep the rules, by looking at many ways of laying side by side.
+   *
+   * @param runs the runs in laying order, not null
+   * @param goods the boards, not null
+   * @param rules the rules, not null
+   * @return the layout, not null
+   */
+  public static RunLayout search(List<Run> runs, BoardGoods goods, LayingRules rules) {
+    return new JointSearch(runs, new Stock(goods, rules)).best();
+  }
+
+  /**
+   * Lays by habit: each row starts with the offcut of the row before where the rules allow it, else with a new board.
+   *
+   * @param runs the runs in laying order, not null
+   * @param goods the boards, not null
+   * @param rules the rules, not null
+   * @return the layout, not null
+   */
+  public static RunLayout habit(List<Run> runs, BoardGoods goods, LayingRules rules) {
+    return new JointHabit(runs, new Stock(goods, rules)).lay();
+  }
+
+  /**
+   * Lays by a fixed shift from row to row, measured from a line that all rows share.
+   *
+   * @param runs the runs in laying order, not null
+   * @param goods the boards, of one length, not null
+   * @param rules the rules, not null
+   * @param pattern the shift, not null, not free
+   * @param anchor the place of a joint of row 0, in nanometres
+   * @return the layout, not null
+   * @throws IllegalArgumentException if the pattern is free or the boards are of several lengths
+   */
+  public static RunLayout pattern(List<Run> runs, BoardGoods goods, LayingRules rules, JointPattern pattern,
+      long anchor) {
+    if (pattern.kind() == JointPattern.Kind.FREE || goods.pack().size() > 1) {
+      throw new IllegalArgumentException("a fixed pattern needs a shift and boards of one length, but the pattern is "
+          + pattern + " and the lengths are " + goods.lengths());
+    }
+    Stock stock = new Stock(goods, rules);
+    JointRule rule = new JointRule(runs, stock);
+    long[][] joints = new long[runs.size()][];
+    int breaches = 0;
+    for (int k = 0; k < joints.length; k++) {
+      Run run = runs.get(k);
+      long shift = pattern.shift(run.row(), goods.longest()).toNanometres();
+      long start = Math.floorMod(anchor + shift - run.from(), stock.longest());
+      joints[k] = Joints.every(run, start == 0 ? stock.longest() : start, stock.longest());
+      breaches += rule.breaches(k, joints[k], index -> joints[index]);
+    }
+    return new RunLayout(joints, breaches);
+  }
+
+  /**
+   * Returns the joints of a run, from its low end on.
+   *
+   * @param run the place of the run in the list of runs
+   * @return the places along the row in nanometres, a copy; empty if one piece fills the run
+   */
+  public long[] jointsOf(int run) {
+    return joints[run].clone();
+  }
+
+  /**
+   * Returns how often a rule on joint offsets or end pieces is broken although more than one piece is laid.
+   *
+   * @return the number of breaches
+   */
+  public int breaches() {
+    return breaches;
+  }
+}
