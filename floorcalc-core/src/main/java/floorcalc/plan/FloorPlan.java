@@ -2,7 +2,7 @@ package floorcalc.plan;
 
 import floorcalc.materials.WasteLedger;
 import floorcalc.working.Finding;
-import floorcalc.working.Step;
+import floorcalc.working.Worked;
 import java.util.List;
 import java.util.Objects;
 
@@ -35,7 +35,7 @@ public record FloorPlan(
     List<Compromise> compromises,
     List<Finding> findings,
     List<String> cautions,
-    List<Step> working) {
+    List<Worked> working) {
   /** Checks that no part is null and copies the lists. */
   public FloorPlan {
     Objects.requireNonNull(title, "title");

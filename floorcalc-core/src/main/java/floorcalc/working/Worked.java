@@ -1,0 +1,18 @@
+package floorcalc.working;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * The working of one part of a larger result.
+ *
+ * @param about what it is about, such as {@code "study-1: rows"}; not null
+ * @param steps its steps in order, not null
+ */
+public record Worked(String about, List<Step> steps) {
+  /** Checks that no part is null and copies the list. */
+  public Worked {
+    Objects.requireNonNull(about, "about");
+    steps = List.copyOf(steps);
+  }
+}
