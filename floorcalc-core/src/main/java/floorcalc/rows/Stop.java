@@ -1,0 +1,124 @@
+package floorcalc.rows;
+
+import floorcalc.measure.Length;
+import java.util.Objects;
+
+/**
+ * A place where the floor ends across the rows: a wall, the side of a column, a doorway, a hearth. Levels are heights
+ * y in the frame of the bay, in which rows run along x and are counted upwards.
+ * <p>
+ * A stop parallel to the rows lies at one level. One that is not lies between two: {@code low} and {@code high}.
+ *
+ * @param name what people call it, such as {@code "wall 3"}; not null
+ * @param side on which side of the stop the floor lies, not null
+ * @param low its lowest level, not null
+ * @param high its highest level, not null, at least {@code low}
+ */
+public record Stop(String name, Side side, Length low, Length high) {
+
+  /** On which side of a stop the floor lies. */
+  public enum Side {
+    /** The floor begins at the stop and lies above it, as at the starting wall. */
+    FLOOR_ABOVE,
+    /** The floor ends at the stop and lies below it, as at the finishing wall. */
+    FLOOR_BELOW
+  }
+
+  /**
+   * Checks that no part is null and that the levels are in order.
+   *
+   * @throws IllegalArgumentException if {@code high} is less than {@code low}
+   */
+  public Stop {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(side, "side");
+    Objects.requireNonNull(low, "low");
+    Objects.requireNonNull(high, "high");
+    if (high.compareTo(low) < 0) {
+      throw new IllegalArgumentException("the highest level of stop '" + name + "' must not be less than its lowest, "
+          + low + ", but was " + high);
+    }
+  }
+
+  /**
+   * Returns a stop parallel to the rows with the floor above it.
+   *
+   * @param name what people call it, not null
+   * @param level where it lies, not null
+   * @return the stop, not null
+   */
+  public static Stop floorAbove(String name, Length level) {
+    return new Stop(name, Side.FLOOR_ABOVE, level, level);
+  }
+
+  /**
+   * Returns a stop at a slant to the rows with the floor above it.
+   *
+   * @param name what people call it, not null
+   * @param low its lowest level, not null
+   * @param high its highest level, not null, at least {@code low}
+   * @return the stop, not null
+   */
+  public static Stop floorAbove(String name, Length low, Length high) {
+    return new Stop(name, Side.FLOOR_ABOVE, low, high);
+  }
+
+  /**
+   * Returns a stop parallel to the rows with the floor below it.
+   *
+   * @param name what people call it, not null
+   * @param level where it lies, not null
+   * @return the stop, not null
+   */
+  public static Stop floorBelow(String name, Length level) {
+    return new Stop(name, Side.FLOOR_BELOW, level, level);
+  }
+
+  /**
+   * Returns a stop at a slant to the rows with the floor below it.
+   *
+   * @param name what people call it, not null
+   * @param low its lowest level, not null
+   * @param high its highest level, not null, at least {@code low}
+   * @return the stop, not null
+   */
+  public static Stop floorBelow(String name, Length low, Length high) {
+    return new Stop(name, Side.FLOOR_BELOW, low, high);
+  }
+
+  /**
+   * Returns by how much the stop runs off across the rows.
+   *
+   * @return {@code high - low}, zero if it is parallel to the rows; not null
+   */
+  public Length taper() {
+    return high.minus(low);
+  }
+
+  /** Returns the level at which the strip is narrowest. */
+  Length tightest() {
+    return side == Side.FLOOR_ABOVE ? high : low;
+  }
+
+  /**
+   * Returns the narrowest that the strip at this stop gets, in nanometres: more than zero and at most
+   * {@code pitch - taper}, or zero if a row line meets the stop so that the strip comes to nothing.
+   *
+   * @param line any row line, nm
+   * @param pitch the laid pitch, nm
+   */
+  long strip(long line, long pitch) {
+    long taper = taper().toNanometres();
+    long toLine = side == Side.FLOOR_ABOVE
+        ? Math.subtractExact(line, high.toNanometres())
+        : Math.subtractExact(low.toNanometres(), line);
+    long strip = Math.floorMod(toLine - 1, pitch) + 1;
+    return strip <= pitch - taper ? strip : 0;
+  }
+
+  /** Returns this stop moved, so that the floor ends so much later (or sooner, if negative). */
+  Stop later(Length by) {
+    Length move = side == Side.FLOOR_ABOVE ? by.negated() : by;
+    return new Stop(name, side, low.plus(move), high.plus(move));
+  }
+}
