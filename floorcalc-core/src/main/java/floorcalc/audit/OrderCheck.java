@@ -1,0 +1,107 @@
+package floorcalc.audit;
+
+import floorcalc.boards.PackContent;
+import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorPlan;
+import floorcalc.plan.Order;
+import floorcalc.rules.LayingRules;
+import floorcalc.working.Source;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+
+/** Counts what is to be ordered once more: boards, spare boards and packs. */
+final class OrderCheck {
+  private static final String WHERE = "order";
+
+  private OrderCheck() {
+  }
+
+  static void check(FloorJob job, FloorPlan plan, BoardBook book, long trivialBound, Breaches breaches) {
+    Order order = plan.order();
+    if (order.boardsUsed() != book.size()) {
+      breaches.add(Code.BOARDS_USED, WHERE, "boardsUsed is " + order.boardsUsed() + ", but the plan lists "
+          + Words.count(book.size(), "board"));
+    }
+    if (order.boardsAtLeast() > book.size()) {
+      breaches.add(Code.BOUND_TOO_HIGH, WHERE, "boardsAtLeast is " + order.boardsAtLeast() + ", but this plan does with "
+          + Words.count(book.size(), "board"));
+    } else if (order.boardsAtLeast() < trivialBound) {
+      breaches.note(Code.BOUND_WEAK, WHERE, "boardsAtLeast is " + order.boardsAtLeast() + ", but the pieces alone fill "
+          + Words.count(trivialBound, "board"), Source.DEFINITION);
+    }
+    checkSpare(job, book, order, breaches);
+    checkPacks(job, book, order, breaches);
+  }
+
+  private static void checkSpare(FloorJob job, BoardBook book, Order order, Breaches breaches) {
+    BigDecimal share = job.rules().value(LayingRules.SPARE_SHARE);
+    int[] used = usedByLength(job, book);
+    BigDecimal least = roundedUp(share, book.size());
+    BigDecimal most = BigDecimal.ZERO;
+    for (int boards : used) {
+      most = most.add(roundedUp(share, boards));
+    }
+    BigDecimal spare = BigDecimal.valueOf(order.spare());
+    if (spare.compareTo(least) < 0 || spare.compareTo(most.max(least)) > 0) {
+      breaches.add(Code.SPARE, WHERE, "spare is " + Words.count(order.spare(), "board") + "; " + share + " of "
+          + Words.count(book.size(), "board") + ", rounded up to whole boards, is " + least,
+          job.rules().get(LayingRules.SPARE_SHARE).source());
+    }
+  }
+
+  private static BigDecimal roundedUp(BigDecimal share, int boards) {
+    return share.multiply(BigDecimal.valueOf(boards)).setScale(0, RoundingMode.CEILING);
+  }
+
+  private static void checkPacks(FloorJob job, BoardBook book, Order order, Breaches breaches) {
+    long perPack = 0;
+    for (PackContent content : job.board().pack()) {
+      perPack += content.perPack();
+    }
+    if (order.boardsInPacks() != order.packs() * perPack) {
+      breaches.add(Code.BOARDS_IN_PACKS, WHERE, "boardsInPacks is " + order.boardsInPacks() + ", but "
+          + Words.count(order.packs(), "pack") + " of " + Words.count(perPack, "board") + " hold "
+          + order.packs() * perPack);
+    }
+    int[] used = usedByLength(job, book);
+    if (!isEnough(job, used, order, order.packs(), 0)) {
+      breaches.add(Code.PACKS_TOO_FEW, WHERE, Words.count(order.packs(), "pack") + " of " + job.board().pack()
+          + " do not hold " + Words.count(book.size(), "board") + " used and " + order.spare() + " spare");
+    } else if (order.packs() > 0 && isEnough(job, used, order, order.packs() - 1L, 1)) {
+      breaches.add(Code.PACKS_TOO_MANY, WHERE, Words.count(order.packs() - 1L, "pack") + " of " + job.board().pack()
+          + " would hold " + Words.count(book.size(), "board") + " used and " + order.spare() + " spare; the order says "
+          + order.packs());
+    }
+  }
+
+  /**
+   * Whether packs hold the boards used, length by length, and the spare boards. Which lengths the spare boards have is
+   * not stated, so one pack fewer is called enough only if it also holds the spare share of each length.
+   */
+  private static boolean isEnough(FloorJob job, int[] used, Order order, long packs, int spareOfEach) {
+    List<PackContent> pack = job.board().pack();
+    BigDecimal share = job.rules().value(LayingRules.SPARE_SHARE);
+    long needed = order.spare();
+    long held = 0;
+    for (int i = 0; i < used.length; i++) {
+      needed += used[i];
+      held += packs * pack.get(i).perPack();
+      long each = used[i] + (spareOfEach == 0 ? 0 : Math.max(0, roundedUp(share, used[i]).longValue()));
+      if (packs * pack.get(i).perPack() < each) {
+        return false;
+      }
+    }
+    return held >= needed;
+  }
+
+  static int[] usedByLength(FloorJob job, BoardBook book) {
+    int[] used = new int[job.board().pack().size()];
+    for (int i = 0; i < book.size(); i++) {
+      if (book.kind(i) >= 0) {
+        used[book.kind(i)]++;
+      }
+    }
+    return used;
+  }
+}
