@@ -116,6 +116,26 @@ public final class Direction implements Comparable<Direction>, Serializable {
     return turn(ring, nanodegrees);
   }
 
+  /**
+   * Turns an outline by minus this direction: from the room to the frame in which the boards run along x.
+   *
+   * @param outline an outline in room coordinates, not null
+   * @return the outline in the frame of the boards, corners and voids in the same order; not null
+   */
+  public Outline toFrame(Outline outline) {
+    return outline.map(this::toFrame);
+  }
+
+  /**
+   * Turns an outline by this direction: from the frame in which the boards run along x back to the room.
+   *
+   * @param outline an outline in the frame of the boards, not null
+   * @return the outline in room coordinates, corners and voids in the same order; not null
+   */
+  public Outline toRoom(Outline outline) {
+    return outline.map(this::toRoom);
+  }
+
   private static Ring turn(Ring ring, long angle) {
     int n = ring.size();
     long[] xs = new long[n];

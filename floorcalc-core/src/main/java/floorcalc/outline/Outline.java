@@ -1,13 +1,20 @@
 package floorcalc.outline;
 
 import floorcalc.measure.Area;
+import floorcalc.measure.Length;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * A floor area: one ring of walls, with voids (columns, hearths, islands) inside. The shell runs counter-clockwise and
- * the voids clockwise, whichever way they were given. Immutable and thread-safe.
+ * the voids clockwise, whichever way they were given, so the floor lies on the left of every wall.
+ * <p>
+ * A ring that has to be turned round keeps its first corner; its walls are then numbered the other way. To check what a
+ * person gave, with their own numbers, use {@link OutlineCheck#faultsOf(Ring, List)} before making the outline. An outline is
+ * not checked when it is made: what crosses itself has no meaningful area. Immutable and thread-safe.
  */
 public final class Outline implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -74,6 +81,93 @@ public final class Outline implements Serializable {
       area = area.minus(ring.area());
     }
     return area;
+  }
+
+  /**
+   * Returns the length of all walls, those of the voids included: each rounded to the nearest nanometre, then added.
+   *
+   * @return the perimeter, not negative
+   */
+  public Length perimeter() {
+    return voids.stream().map(Ring::perimeter).reduce(shell.perimeter(), Length::plus);
+  }
+
+  /**
+   * Returns the number of corners, which is the number of walls, those of the voids included.
+   *
+   * @return the number of corners
+   */
+  public int size() {
+    return voids.stream().mapToInt(Ring::size).reduce(shell.size(), Integer::sum);
+  }
+
+  /**
+   * Tells exactly whether a point lies on the floor, on a wall or off the floor. Within a void is off the floor.
+   *
+   * @param point the point, not null
+   * @return where it lies, not null
+   */
+  public Containment locate(Point point) {
+    Containment place = shell.locate(point);
+    for (int i = 0; place == Containment.INSIDE && i < voids.size(); i++) {
+      place = switch (voids.get(i).locate(point)) {
+        case INSIDE -> Containment.OUTSIDE;
+        case ON_EDGE -> Containment.ON_EDGE;
+        case OUTSIDE -> Containment.INSIDE;
+      };
+    }
+    return place;
+  }
+
+  /**
+   * Returns the smallest upright rectangle that holds the outline.
+   *
+   * @return the extent of the shell, not null
+   */
+  public Extent extent() {
+    return shell.extent();
+  }
+
+  /**
+   * Returns the outline moved.
+   *
+   * @param dx how far to the right, not null, may be negative
+   * @param dy how far up, not null, may be negative
+   * @return the moved outline, corners and voids in the same order; not null
+   */
+  public Outline moved(Length dx, Length dy) {
+    return map(ring -> ring.moved(dx, dy));
+  }
+
+  /**
+   * Returns the mirror image: every x becomes its negative. Rings are turned round, so that the floor stays on the left
+   * of each wall; the first corner of each stays the first.
+   *
+   * @return the mirrored outline, not null
+   */
+  public Outline mirrored() {
+    return map(Ring::mirrored);
+  }
+
+  /**
+   * Returns the same outline with its shell listed from another corner.
+   *
+   * @param index the corner of the shell to start at, from 0
+   * @return the outline, not null
+   * @throws IndexOutOfBoundsException if there is no such corner
+   */
+  public Outline startingAt(int index) {
+    return new Outline(shell.startingAt(index), voids);
+  }
+
+  /** Returns this outline with each ring changed. */
+  Outline map(UnaryOperator<Ring> change) {
+    return of(change.apply(shell), voids.stream().map(change).toList());
+  }
+
+  /** Returns all rings: the shell, then the voids. */
+  List<Ring> rings() {
+    return Stream.concat(Stream.of(shell), voids.stream()).toList();
   }
 
   @Override

@@ -1,16 +1,20 @@
 package floorcalc.outline;
 
 import floorcalc.measure.Area;
+import floorcalc.measure.Length;
 import java.io.Serializable;
 import java.math.BigInteger;
 import java.util.AbstractList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A closed ring of straight walls between corners, listed once: the last corner is joined to the first.
- * Wall 1 runs from corner 1 to corner 2. Immutable and thread-safe. A ring may be invalid (it may cross itself);
- * {@link Outline} checks that.
+ * <p>
+ * People count from 1: wall 1 runs from corner 1 to corner 2, and so it is called in every message. Methods count from
+ * 0, as lists do: index 0 is corner 1, and the wall of an index runs from that corner to the next. A ring may be
+ * invalid (it may cross itself, or have no corner at all); {@link OutlineCheck} finds that. Immutable and thread-safe.
  */
 public final class Ring implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -18,7 +22,7 @@ public final class Ring implements Serializable {
   private final long[] xs;
   private final long[] ys;
 
-  private Ring(long[] xs, long[] ys) {
+  private Ring(long[] xs, long[] ys) { // keeps the arrays
     this.xs = xs;
     this.ys = ys;
   }
@@ -153,6 +157,173 @@ public final class Ring implements Serializable {
       ry[i] = ys[(n - i) % n];
     }
     return new Ring(rx, ry);
+  }
+
+  /**
+   * Returns the length of a wall, rounded to the nearest nanometre.
+   *
+   * @param index the wall, from 0: it runs from the corner of this index to the next
+   * @return the length, not negative
+   * @throws ArithmeticException if the wall is longer than a length can hold
+   */
+  public Length wallLength(int index) {
+    int next = next(index);
+    return Length.ofNanometres(
+        Exact.roundedLength(Math.subtractExact(xs[next], xs[index]), Math.subtractExact(ys[next], ys[index])));
+  }
+
+  /**
+   * Returns the sum of the wall lengths. Each wall is rounded to the nearest nanometre, then they are added exactly; so
+   * the sum is what a person gets who adds the walls up, and within half a nanometre per wall of the true perimeter.
+   *
+   * @return the perimeter, not negative
+   * @throws ArithmeticException if it is longer than a length can hold
+   */
+  public Length perimeter() {
+    Length sum = Length.ZERO;
+    for (int i = 0; i < xs.length; i++) {
+      sum = sum.plus(wallLength(i));
+    }
+    return sum;
+  }
+
+  /**
+   * Returns the longest wall; of several equally long ones the first. Compared exactly, before any rounding.
+   *
+   * @return the index of the wall, from 0
+   * @throws IllegalStateException if the ring has no corner
+   */
+  public int longestWall() {
+    requireCorner();
+    int longest = 0;
+    BigInteger most = BigInteger.valueOf(-1);
+    for (int i = 0; i < xs.length; i++) {
+      int next = next(i);
+      BigInteger square =
+          Exact.squaredLength(Math.subtractExact(xs[next], xs[i]), Math.subtractExact(ys[next], ys[i]));
+      if (square.compareTo(most) > 0) {
+        longest = i;
+        most = square;
+      }
+    }
+    return longest;
+  }
+
+  /**
+   * Returns the angle at a corner, on the left of the ring: the floor's own angle in every ring of an {@link Outline}.
+   * <p>
+   * Exactly 90, 180 and 270 degrees where the walls meet so exactly; otherwise the nearest {@code double} or one next
+   * to it. Less than 180 at a corner that juts out of the floor, more than 180 at a reflex corner.
+   *
+   * @param index the corner, from 0
+   * @return degrees, more than 0 and less than 360; 0 or 360 is given as 0 and means that the ring folds back
+   */
+  public double angleDegrees(int index) {
+    int before = index == 0 ? xs.length - 1 : index - 1;
+    int next = next(index);
+    long ax = Math.subtractExact(xs[index], xs[before]);
+    long ay = Math.subtractExact(ys[index], ys[before]);
+    long bx = Math.subtractExact(xs[next], xs[index]);
+    long by = Math.subtractExact(ys[next], ys[index]);
+    double cross = Exact.differenceOfProducts(ax, by, ay, bx);
+    double dot = Exact.differenceOfProducts(ax, bx, -ay, by);
+    return 180 - StrictMath.toDegrees(StrictMath.atan2(cross, dot));
+  }
+
+  /**
+   * Tells exactly whether a point lies inside the ring, on it or outside, whichever way the ring runs.
+   *
+   * @param point the point, not null
+   * @return where it lies, not null
+   */
+  public Containment locate(Point point) {
+    long px = point.xNanometres();
+    long py = point.yNanometres();
+    boolean inside = false;
+    for (int i = 0; i < xs.length; i++) {
+      int next = next(i);
+      boolean upward = ys[i] < ys[next];
+      long lowY = upward ? ys[i] : ys[next];
+      long highY = upward ? ys[next] : ys[i];
+      if (py < lowY || py > highY || px > Math.max(xs[i], xs[next])) {
+        continue;
+      }
+      int side = Exact.side(xs[i], ys[i], xs[next], ys[next], px, py);
+      if (side == 0 && px >= Math.min(xs[i], xs[next])) {
+        return Containment.ON_EDGE;
+      }
+      // A ray to the right crosses the wall if the point is on its left side, seen upward; the high end does not count.
+      if (py < highY && side == (upward ? 1 : -1)) {
+        inside = !inside;
+      }
+    }
+    return inside ? Containment.INSIDE : Containment.OUTSIDE;
+  }
+
+  /**
+   * Returns the smallest upright rectangle that holds the ring.
+   *
+   * @return the extent, not null
+   * @throws IllegalStateException if the ring has no corner
+   */
+  public Extent extent() {
+    requireCorner();
+    return new Extent(
+        Point.ofNanometres(Arrays.stream(xs).min().getAsLong(), Arrays.stream(ys).min().getAsLong()),
+        Point.ofNanometres(Arrays.stream(xs).max().getAsLong(), Arrays.stream(ys).max().getAsLong()));
+  }
+
+  /**
+   * Returns the ring moved.
+   *
+   * @param dx how far to the right, not null, may be negative
+   * @param dy how far up, not null, may be negative
+   * @return the moved ring, corners in the same order; not null
+   * @throws ArithmeticException if a coordinate leaves the range of a length
+   */
+  public Ring moved(Length dx, Length dy) {
+    return new Ring(
+        Arrays.stream(xs).map(x -> Math.addExact(x, dx.toNanometres())).toArray(),
+        Arrays.stream(ys).map(y -> Math.addExact(y, dy.toNanometres())).toArray());
+  }
+
+  /**
+   * Returns the mirror image: every x becomes its negative. The corners keep their order, so a counter-clockwise ring
+   * becomes a clockwise one.
+   *
+   * @return the mirrored ring, not null
+   */
+  public Ring mirrored() {
+    return new Ring(Arrays.stream(xs).map(Math::negateExact).toArray(), ys);
+  }
+
+  /**
+   * Returns the same ring listed from another corner.
+   *
+   * @param index the corner to start at, from 0
+   * @return the ring, not null
+   * @throws IndexOutOfBoundsException if there is no such corner
+   */
+  public Ring startingAt(int index) {
+    int n = xs.length;
+    Objects.checkIndex(index, n);
+    long[] rx = new long[n];
+    long[] ry = new long[n];
+    for (int i = 0; i < n; i++) {
+      rx[i] = xs[(i + index) % n];
+      ry[i] = ys[(i + index) % n];
+    }
+    return new Ring(rx, ry);
+  }
+
+  private int next(int index) {
+    return index + 1 == xs.length ? 0 : index + 1;
+  }
+
+  private void requireCorner() {
+    if (xs.length == 0) {
+      throw new IllegalStateException("a ring without corners has no walls and no extent");
+    }
   }
 
   @Override
