@@ -1,0 +1,32 @@
+package floorcalc.laying;
+
+import floorcalc.boards.Ends;
+import floorcalc.boards.PieceWanted;
+
+/**
+ * A piece as it lies, in the frame of its bay.
+ *
+ * @param row its row
+ * @param run its run
+ * @param floor its floor
+ * @param ends which of its ends meet boards
+ */
+record ShapedPiece(FrameRow row, FrameRun run, Patch floor, Ends ends) {
+
+  static ShapedPiece of(FrameRow row, FrameRun run, Patch floor, long left, long right) {
+    boolean low = floor.shell().minX == left && floor.contacts(left, true).length > 0;
+    boolean high = floor.shell().maxX == right && floor.contacts(right, true).length > 0;
+    return new ShapedPiece(row, run, floor, low ? high ? Ends.BOTH : Ends.LOW : high ? Ends.HIGH : Ends.NONE);
+  }
+
+  /** The rectangle that encloses the piece, placed across as in its row. */
+  PieceWanted wanted() {
+    Loop shell = floor.shell();
+    return PieceWanted.ofNanometres(row.jobRow(), shell.maxX - shell.minX, shell.minY - row.low(),
+        shell.maxY - row.low(), ends);
+  }
+
+  long length() {
+    return floor.shell().maxX - floor.shell().minX;
+  }
+}
