@@ -125,6 +125,41 @@ public final class FloorJob {
     return rooms;
   }
 
+  /**
+   * Returns the same job with other rooms.
+   *
+   * @param others the rooms in laying order, not null, not empty
+   * @return the job, not null
+   * @throws IllegalArgumentException if there is no room, or two rooms share a name
+   */
+  public FloorJob withRooms(List<Room> others) {
+    Builder builder = copy();
+    builder.rooms.clear();
+    builder.rooms.addAll(others);
+    return builder.build();
+  }
+
+  /**
+   * Returns the same job with another choice of direction.
+   *
+   * @param choice how the direction of the boards is chosen, not null
+   * @return the job, not null
+   */
+  public FloorJob withDirection(DirectionChoice choice) {
+    return copy().direction(choice).build();
+  }
+
+  private Builder copy() {
+    Builder builder = new Builder(title, board);
+    builder.rules = rules;
+    builder.direction = direction;
+    builder.offcuts = offcuts;
+    builder.rowWay = rowWay;
+    builder.pattern = pattern;
+    builder.rooms.addAll(rooms);
+    return builder;
+  }
+
   /** Gathers the parts of a job. Not thread-safe. */
   public static final class Builder {
     private final String title;

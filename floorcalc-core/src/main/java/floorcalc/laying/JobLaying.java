@@ -1,0 +1,113 @@
+package floorcalc.laying;
+
+import floorcalc.boards.BoardGoods;
+import floorcalc.boards.CuttingPlan;
+import floorcalc.boards.PieceWanted;
+import floorcalc.boards.Run;
+import floorcalc.boards.RunLayout;
+import floorcalc.joints.JointPattern;
+import floorcalc.outline.Direction;
+import floorcalc.plan.DirectionChoice;
+import floorcalc.plan.FloorJob;
+import floorcalc.plan.Room;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A whole job laid: rooms cut into rows, joints found, pieces cut from boards. Of the ways tried the one is kept that
+ * breaks fewest rules, then opens fewest boards.
+ */
+record JobLaying(FloorJob job, List<RoomLaying> rooms, RunLayout joints, List<List<ShapedPiece>> pieces,
+    CuttingPlan cutting) {
+  private static final int ANCHORS = 12;
+
+  static JobLaying of(FloorJob job) {
+    List<String> names = Names.of(job.rooms());
+    List<RoomLaying> rooms = new ArrayList<>();
+    List<Run> runs = new ArrayList<>();
+    int jobRow = 0;
+    for (int i = 0; i < job.rooms().size(); i++) {
+      Room room = job.rooms().get(i);
+      RoomLaying laying = RoomLaying.of(job, room, names.get(i), direction(job, room), jobRow, runs);
+      rooms.add(laying);
+      jobRow += laying.rowCount();
+    }
+    JobLaying best = null;
+    for (RunLayout layout : layouts(job, runs)) {
+      JobLaying laying = laid(job, rooms, layout);
+      if (best == null || laying.isBetterThan(best)) {
+        best = laying;
+      }
+    }
+    return best;
+  }
+
+  private static Direction direction(FloorJob job, Room room) {
+    if (job.direction().fixed().isPresent()) {
+      return job.direction().fixed().get();
+    }
+    if (job.direction().equals(DirectionChoice.LONGEST_WALL)) {
+      return Directions.ofLongestWall(room.outline().shell());
+    }
+    Direction best = null;
+    JobLaying bestLaying = null;
+    for (Direction direction : Directions.worthTrying(room.outline().shell())) {
+      JobLaying laying = of(job.withRooms(List.of(room)).withDirection(DirectionChoice.of(direction)));
+      if (bestLaying == null || laying.isBetterThan(bestLaying)) {
+        best = direction;
+        bestLaying = laying;
+      }
+    }
+    return best;
+  }
+
+  private static List<RunLayout> layouts(FloorJob job, List<Run> runs) {
+    BoardGoods goods = job.board();
+    if (job.pattern().kind() == JointPattern.Kind.FREE || goods.pack().size() > 1) {
+      return List.of(RunLayout.search(runs, goods, job.rules()), RunLayout.habit(runs, goods, job.rules()));
+    }
+    List<RunLayout> layouts = new ArrayList<>(ANCHORS);
+    long low = runs.isEmpty() ? 0 : runs.get(0).from();
+    for (int i = 0; i < ANCHORS; i++) {
+      long anchor = low + goods.longest().toNanometres() / ANCHORS * i;
+      layouts.add(RunLayout.pattern(runs, goods, job.rules(), job.pattern(), anchor));
+    }
+    return layouts;
+  }
+
+  private static JobLaying laid(FloorJob job, List<RoomLaying> rooms, RunLayout joints) {
+    List<List<ShapedPiece>> pieces = new ArrayList<>();
+    List<PieceWanted> wanted = new ArrayList<>();
+    for (RoomLaying room : rooms) {
+      for (BayPlan plan : room.bays()) {
+        List<ShapedPiece> ofBay = plan.bay().pieces(joints::jointsOf);
+        pieces.add(ofBay);
+        ofBay.forEach(piece -> wanted.add(piece.wanted()));
+      }
+    }
+    return new JobLaying(job, rooms, joints, pieces, CuttingPlan.of(wanted, job.board(), job.rules()));
+  }
+
+  private boolean isBetterThan(JobLaying other) {
+    if (joints.breaches() != other.joints.breaches()) {
+      return joints.breaches() < other.joints.breaches();
+    }
+    double packs = packs();
+    double otherPacks = other.packs();
+    return packs != otherPacks ? packs < otherPacks : cutting.pieces().size() < other.cutting.pieces().size();
+  }
+
+  /** Packs opened, as a fraction of the length that runs out first. */
+  private double packs() {
+    int[] opened = cutting.boardsPerLength();
+    double most = 0;
+    for (int i = 0; i < opened.length; i++) {
+      most = Math.max(most, (double) opened[i] / job.board().pack().get(i).perPack());
+    }
+    return most;
+  }
+
+  List<BayPlan> bays() {
+    return rooms.stream().flatMap(room -> room.bays().stream()).toList();
+  }
+}

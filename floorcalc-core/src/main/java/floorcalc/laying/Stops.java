@@ -1,0 +1,38 @@
+package floorcalc.laying;
+
+import floorcalc.measure.Length;
+import floorcalc.rows.Stop;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The stops of a bay: the sides of its floor that run along the boards or nearly so.
+ * <p>
+ * A side steeper than one in two ends rows; it is no stop. Sides without height that follow one another are one stop.
+ */
+final class Stops {
+  private static final int STEEPEST = 2;
+
+  private Stops() {}
+
+  static List<Stop> of(List<Loop> floor) {
+    List<Stop> stops = new ArrayList<>();
+    int wall = 0;
+    for (Loop loop : floor) {
+      for (int i = 0; i < loop.size(); i++) {
+        wall++;
+        int j = i + 1 < loop.size() ? i + 1 : 0;
+        long dx = loop.x[j] - loop.x[i];
+        long dy = loop.y[j] - loop.y[i];
+        if (dx == 0 || STEEPEST * Math.abs((double) dy) > Math.abs((double) dx)) {
+          continue;
+        }
+        Length low = Length.ofNanometres(Math.min(loop.y[i], loop.y[j]));
+        Length high = Length.ofNanometres(Math.max(loop.y[i], loop.y[j]));
+        String name = "side " + wall;
+        stops.add(dx > 0 ? Stop.floorAbove(name, low, high) : Stop.floorBelow(name, low, high));
+      }
+    }
+    return stops;
+  }
+}
