@@ -1,0 +1,50 @@
+package floorcalc.laying;
+
+import floorcalc.measure.Length;
+import floorcalc.plan.Check;
+import floorcalc.plan.Verdict;
+import floorcalc.rules.LayingRules;
+import floorcalc.rules.RuleKey;
+import floorcalc.rules.RuleValue;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Holds the laid floor against the rules, one line each. */
+final class Checks {
+  private final LayingRules rules;
+  private final List<Check> checks = new ArrayList<>();
+
+  private Checks(LayingRules rules) {
+    this.rules = rules;
+  }
+
+  static List<Check> of(JobLaying laying, Breaches breaches) {
+    Checks list = new Checks(laying.job().rules());
+    list.least("narrowest row", breaches.narrowestRow(), LayingRules.MINIMUM_ROW_WIDTH);
+    list.least("shortest start or end piece", breaches.shortestPiece(), LayingRules.MINIMUM_END_PIECE);
+    list.least("smallest joint offset between touching rows", breaches.smallestOffset(),
+        LayingRules.MINIMUM_JOINT_OFFSET);
+    for (BayPlan plan : laying.bays()) {
+      Frame frame = plan.bay().frame();
+      Loop shell = frame.floor.get(0);
+      list.most(plan.bay().name() + " along the boards", shell.maxX - shell.minX, LayingRules.MAXIMUM_RUN_ALONG);
+      list.most(plan.bay().name() + " across the boards", shell.maxY - shell.minY, LayingRules.MAXIMUM_RUN_ACROSS);
+    }
+    return list.checks;
+  }
+
+  private void least(String what, Optional<Length> found, RuleKey<Length> key) {
+    RuleValue<Length> rule = rules.get(key);
+    Verdict verdict = found.isEmpty() || found.get().compareTo(rule.value()) >= 0 ? Verdict.MET : Verdict.NOT_MET;
+    checks.add(new Check(what, found.map(Length::toString).orElse("none on this floor"),
+        "at least " + rule.value(), verdict, rule.source()));
+  }
+
+  private void most(String what, long nanometres, RuleKey<Length> key) {
+    RuleValue<Length> rule = rules.get(key);
+    Length found = Length.ofNanometres(nanometres);
+    Verdict verdict = found.compareTo(rule.value()) <= 0 ? Verdict.MET : Verdict.NOT_MET;
+    checks.add(new Check(what, found.toString(), "at most " + rule.value(), verdict, rule.source()));
+  }
+}

@@ -1,0 +1,67 @@
+package floorcalc.laying;
+
+import floorcalc.boards.BoardBound;
+import floorcalc.measure.Length;
+import floorcalc.outline.ExpansionGap;
+import floorcalc.plan.Bay;
+import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorPlan;
+import floorcalc.plan.MaterialLine;
+import floorcalc.plan.Order;
+import floorcalc.rules.LayingRules;
+import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
+import floorcalc.working.Worked;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lays a job: the rooms less their gaps are cut into rows, runs and pieces, joints are searched, pieces are cut from
+ * boards, and all is written down as a plan. The plan has not been audited yet; {@code floorcalc.FloorPlanner} does that.
+ */
+public final class FloorLaying {
+  private FloorLaying() {}
+
+  /**
+   * Lays a job.
+   *
+   * @param job the job, not null, with valid outlines
+   * @return the plan, not audited; not null
+   */
+  public static FloorPlan of(FloorJob job) {
+    JobLaying laying = JobLaying.of(job);
+    LayingRules rules = job.rules();
+    Breaches breaches = Breaches.of(laying);
+    PieceMaker maker = new PieceMaker(laying.cutting());
+    List<Bay> bays = new ArrayList<>();
+    List<Worked> working = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
+    List<BayPlan> plans = laying.bays();
+    for (RoomLaying room : laying.rooms()) {
+      Calculated<ExpansionGap> gap = room.gap();
+      working.add(new Worked(room.room().name() + ": expansion gap", gap.steps()));
+      findings.addAll(about(room.room().name(), gap.findings()));
+    }
+    for (int i = 0; i < plans.size(); i++) {
+      FrameBay bay = plans.get(i).bay();
+      bays.add(maker.bay(bay, laying.pieces().get(i)));
+      working.add(new Worked(bay.name() + ": rows", plans.get(i).startLine().steps()));
+      findings.addAll(about(bay.name(), plans.get(i).startLine().findings()));
+      Freedom.of(bay.name(), bay.frame().laid).ifPresent(findings::add);
+    }
+    BoundParts parts = BoundParts.of(laying, rules.value(LayingRules.MINIMUM_END_PIECE).toNanometres());
+    Calculated<Integer> bound = BoardBound.of(parts.stretches, parts.rest, job.board(), rules);
+    working.add(new Worked("boards", bound.steps()));
+    OrderMaker order = OrderMaker.of(laying, bound.value());
+    working.addAll(order.working());
+    return new FloorPlan(job.title(), bays, maker.boards(), order.order(), order.ledger(), order.materials(), List.of(),
+        Checks.of(laying, breaches), breaches.found, findings, Cautions.of(job), working);
+  }
+
+  private static List<Finding> about(String where, List<Finding> findings) {
+    return findings.stream().map(finding -> new Finding(finding.code(), finding.severity(),
+        finding.where().isEmpty() ? where : where + ", " + finding.where(), finding.message(), finding.source()))
+        .toList();
+  }
+}
