@@ -1,0 +1,58 @@
+package floorcalc.laying;
+
+import floorcalc.measure.Length;
+import floorcalc.outline.ExpansionGap;
+import floorcalc.outline.OutlineCheck;
+import floorcalc.outline.OutlineFault;
+import floorcalc.plan.FloorJob;
+import floorcalc.plan.JobFault;
+import floorcalc.plan.Room;
+import floorcalc.rules.LayingRules;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds what keeps a job from being planned: unsound outlines, rooms that their gap swallows, floors beyond all bounds. */
+public final class JobCheck {
+  /** The most pieces that a job may need, by a rough count before it is planned. */
+  public static final int MOST_PIECES = 3_000_000;
+
+  private JobCheck() {}
+
+  /**
+   * Returns the faults of a job.
+   *
+   * @param job the job, not null
+   * @return all faults, room by room; empty if the job can be planned
+   */
+  public static List<JobFault> faultsOf(FloorJob job) {
+    List<JobFault> faults = new ArrayList<>();
+    Length gap = job.rules().value(LayingRules.EXPANSION_GAP);
+    double pieces = 0;
+    for (int i = 0; i < job.rooms().size(); i++) {
+      Room room = job.rooms().get(i);
+      List<OutlineFault> outline = OutlineCheck.faultsOf(room.outline());
+      for (OutlineFault fault : outline) {
+        faults.add(new JobFault(i, room.name() + ": " + fault.message()));
+      }
+      if (outline.isEmpty()) {
+        pieces += roughPieces(job, room);
+        if (ExpansionGap.inset(room.outline(), gap).value().laid().isEmpty()) {
+          faults.add(new JobFault(i, room.name() + ": an expansion gap of " + gap
+              + " on every side leaves no floor to lay; check the outline and its unit, or give a smaller gap"));
+        }
+      }
+    }
+    if (pieces > MOST_PIECES) {
+      faults.add(new JobFault(-1, "the job needs about " + (long) pieces + " pieces of board, at most " + MOST_PIECES
+          + " are planned at once; check the sizes and their units, or split the job"));
+    }
+    return faults;
+  }
+
+  private static double roughPieces(FloorJob job, Room room) {
+    double shortest = job.board().lengths().get(job.board().lengths().size() - 1).toMillimetres();
+    double pitch = job.board().laidPitch().toMillimetres();
+    double around = room.outline().shell().perimeter().toMillimetres();
+    return room.outline().area().toSquareMillimetres() / (shortest * pitch) + around / pitch;
+  }
+}
