@@ -1,0 +1,27 @@
+package floorcalc.examples.job;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Thrown when a job file cannot be used; it holds everything that is wrong with it, not only the first thing. */
+public final class BadJobException extends IllegalArgumentException {
+  private static final long serialVersionUID = 1L;
+
+  /** What is wrong, in the order of the file. */
+  @SuppressWarnings("serial")
+  private final List<Mistake> mistakes;
+
+  BadJobException(List<Mistake> mistakes) {
+    super(mistakes.stream().map(Mistake::toString).collect(Collectors.joining("\n")));
+    this.mistakes = List.copyOf(mistakes);
+  }
+
+  /**
+   * Returns everything that is wrong with the file.
+   *
+   * @return an unmodifiable list, not null, not empty
+   */
+  public List<Mistake> mistakes() {
+    return mistakes;
+  }
+}

@@ -1,0 +1,95 @@
+package floorcalc.examples.job;
+
+import floorcalc.measure.Length;
+import floorcalc.outline.Outline;
+import floorcalc.outline.Point;
+import floorcalc.plan.Beyond;
+import floorcalc.plan.Door;
+import floorcalc.plan.Pipe;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads what is fixed in a room: doors and pipes. They are held against the walls if these could be read. */
+final class FixtureReader {
+  private static final Length ON_WALL = Length.ofMillimetres(1);
+
+  private FixtureReader() {
+  }
+
+  static List<Door> doors(Value list, Optional<Outline> outline) {
+    Optional<Walls> walls = outline.map(Walls::new);
+    List<Door> doors = new ArrayList<>();
+    Set<String> names = new HashSet<>();
+    for (Value item : list.items("doors", 0, JobLimits.DOORS)) {
+      item.object("a door", List.of("name", "from", "to", "leadsTo", "beyond"))
+          .flatMap(fields -> door(fields, walls, names)).ifPresent(doors::add);
+    }
+    return doors;
+  }
+
+  private static Optional<Door> door(Fields fields, Optional<Walls> walls, Set<String> names) {
+    long before = fields.mistakes().count();
+    Optional<String> name = fields.requiredText("name");
+    if (name.isPresent() && !names.add(name.get())) {
+      fields.mistake("name", "found text \"" + name.get() + "\" a second time; must be a name of its own in its room");
+    }
+    Optional<Point> from = point(fields, "from", walls);
+    Optional<Point> to = point(fields, "to", walls);
+    String leadsTo = fields.optionalText("leadsTo").orElse("");
+    Beyond beyond = fields.optional("beyond")
+        .flatMap(value -> value.object("the floor beyond the door", List.of("finish", "higherBy")))
+        .map(FixtureReader::beyond).orElse(Beyond.UNKNOWN);
+    if (fields.mistakes().count() > before) {
+      return Optional.empty();
+    }
+    if (from.orElseThrow().equals(to.orElseThrow())) {
+      fields.mistake("to", "found " + to.get() + ", the same as from; a door must be wider than 0 mm");
+      return Optional.empty();
+    }
+    if (walls.isPresent() && !walls.get().oneWallPasses(from.get(), to.get(), ON_WALL)) {
+      fields.mistake("to", "found " + to.get() + ", which is on another wall than from; a door must lie in one wall");
+      return Optional.empty();
+    }
+    return Optional.of(new Door(name.orElseThrow(), from.get(), to.get(), leadsTo, beyond));
+  }
+
+  private static Optional<Point> point(Fields fields, String side, Optional<Walls> walls) {
+    Optional<Point> point = fields.required(side, "a point [x, y] on a wall").flatMap(RingReader::point);
+    if (point.isPresent() && walls.isPresent()) {
+      Length away = walls.get().toNearest(point.get());
+      if (away.compareTo(ON_WALL) > 0) {
+        fields.mistake(side, "found " + point.get() + ", which is " + Shown.tenths(away)
+            + " from the nearest wall; must be at most " + ON_WALL + " from it");
+      }
+    }
+    return point;
+  }
+
+  private static Beyond beyond(Fields fields) {
+    return new Beyond(fields.optionalText("finish").orElse(""),
+        fields.optionalLength("higherBy", LengthRange.HEIGHT).orElse(Length.ZERO));
+  }
+
+  static List<Pipe> pipes(Value list, Optional<Outline> outline) {
+    Optional<Walls> walls = outline.map(Walls::new);
+    List<Pipe> pipes = new ArrayList<>();
+    for (Value item : list.items("pipes", 0, JobLimits.PIPES)) {
+      item.object("a pipe", List.of("at", "diameter")).flatMap(fields -> pipe(fields, walls)).ifPresent(pipes::add);
+    }
+    return pipes;
+  }
+
+  private static Optional<Pipe> pipe(Fields fields, Optional<Walls> walls) {
+    Optional<Point> at = fields.required("at", "the middle of the pipe as a point [x, y]").flatMap(RingReader::point);
+    Optional<Length> diameter = fields.requiredLength("diameter", LengthRange.PIPE);
+    if (at.isPresent() && walls.isPresent() && !walls.get().onFloor(at.get())) {
+      fields.mistake("at", "found " + at.get() + ", which is not on the floor of the room; must be inside its outline"
+          + " and outside its voids");
+      return Optional.empty();
+    }
+    return at.isPresent() && diameter.isPresent() ? Optional.of(new Pipe(at.get(), diameter.get())) : Optional.empty();
+  }
+}

@@ -1,0 +1,41 @@
+package floorcalc.examples.job;
+
+import floorcalc.measure.Length;
+
+/** How large a job file and what is in it may be. The same figures stand in {@code docs/job.schema.json}. */
+final class JobLimits {
+  /** Bytes in a file: 20 MB. */
+  static final int FILE_BYTES = 20_000_000;
+  /** Objects and arrays within each other; a job needs 8. */
+  static final int DEPTH = 32;
+  /** Mistakes that are listed one by one. */
+  static final int MISTAKES_LISTED = 1000;
+  /** Characters in a name, a title or any other text. */
+  static final int TEXT = 200;
+  static final int ROOMS = 500;
+  /** Corners of one ring. */
+  static final int CORNERS = 2000;
+  static final int VOIDS = 200;
+  static final int DOORS = 100;
+  static final int PIPES = 500;
+  static final int MIXED_LENGTHS = 50;
+  static final int PER_PACK = 10_000;
+  /** Readings of one kind in one room. */
+  static final int READINGS = 10_000;
+  /** Boards in one job. */
+  static final long BOARDS = 1_000_000;
+  /** Decimals of a number that is not a length. */
+  static final int DECIMALS = 9;
+
+  static final Length FARTHEST = Length.ofMillimetres(10_000_000);
+  static final Length LONGEST_BOARD = Length.ofMillimetres(100_000);
+  static final Length WIDEST_BOARD = Length.ofMillimetres(10_000);
+  static final Length SMALLEST_BOARD = Length.ofMillimetres(1);
+  static final Length THICKEST_BOARD = Length.ofMillimetres(1000);
+  static final Length WIDEST_GAP = Length.ofMillimetres(1000);
+  static final Length WIDEST_KERF = Length.ofMillimetres(100);
+  static final Length THICKEST_PIPE = Length.ofMillimetres(1000);
+
+  private JobLimits() {
+  }
+}

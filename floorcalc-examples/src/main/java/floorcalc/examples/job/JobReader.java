@@ -1,0 +1,105 @@
+package floorcalc.examples.job;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import floorcalc.boards.BoardGoods;
+import floorcalc.measure.Length;
+import floorcalc.measure.TapeNotationException;
+import floorcalc.plan.Check;
+import floorcalc.plan.FloorJob;
+import floorcalc.rules.LayingRules;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Reads jobs in the format {@code floorcalc-job/1}, described in {@code docs/json-files.md}. Reading is strict, and all
+ * the mistakes of a file are found in one go.
+ */
+public final class JobReader {
+  /** The first field of each job file. */
+  public static final String FORMAT = "floorcalc-job/1";
+
+  private static final List<String> FIELDS = List.of("format", "title", "board", "laying", "rooms");
+  private static final Pattern INCH_OR_FOOT = Pattern.compile("[\"″”'′’]|[0-9 ](in|inch|inches|ft|foot|feet)\\b");
+
+  private JobReader() {
+  }
+
+  /**
+   * Reads a job.
+   *
+   * @param utf8 the bytes of the file, not null
+   * @return the job, not null
+   * @throws BadJobException if anything is wrong with the file; it lists everything
+   */
+  public static JobFile read(byte[] utf8) {
+    Mistakes mistakes = new Mistakes();
+    Optional<JobFile> file = StrictJson.read(utf8, mistakes).flatMap(root -> job(root, mistakes));
+    if (!mistakes.none()) {
+      throw new BadJobException(mistakes.list());
+    }
+    return file.orElseThrow();
+  }
+
+  private static Optional<JobFile> job(JsonNode root, Mistakes mistakes) {
+    Optional<Fields> fields = new Value(root, Place.ROOT, mistakes).object("a job with format, title, board and rooms",
+        FIELDS);
+    return fields.flatMap(job -> job(job, root));
+  }
+
+  private static Optional<JobFile> job(Fields job, JsonNode root) {
+    if (!format(job)) {
+      return Optional.empty();
+    }
+    Optional<String> title = job.requiredText("title");
+    Optional<BoardGoods> board = job.required("board", "an object: the boards as they are sold")
+        .flatMap(BoardReader::read);
+    LayingReader.Laying laying = LayingReader.read(job.optional("laying"), board);
+    List<RoomReader.Read> rooms = new ArrayList<>();
+    List<Value> items = job.required("rooms", "an array of at least one room")
+        .map(list -> list.items("rooms", 1, JobLimits.ROOMS)).orElse(List.of());
+    for (Value item : items) {
+      RoomReader.read(item).ifPresent(rooms::add);
+    }
+    RoomNames.check(items);
+    RoomSizes.checkGap(rooms, laying.rules().value(LayingRules.EXPANSION_GAP));
+    board.ifPresent(goods -> RoomSizes.checkBoards(job, rooms, goods));
+    if (!job.mistakes().none()) {
+      return Optional.empty();
+    }
+    FloorJob.Builder builder = FloorJob.of(title.orElseThrow(), board.orElseThrow()).rules(laying.rules())
+        .direction(laying.direction()).offcuts(laying.offcuts());
+    List<Check> notJudged = new ArrayList<>();
+    for (RoomReader.Read room : rooms) {
+      builder.room(room.room());
+      notJudged.addAll(room.notJudged());
+    }
+    return Optional.of(new JobFile(builder.build(), notJudged, inches(root) ? Tape.FEET_AND_INCHES : Tape.METRIC));
+  }
+
+  /** Tells whether to read on: in a file of another format nothing else can be told to be wrong. */
+  private static boolean format(Fields job) {
+    Optional<Value> format = job.required("format", "\"" + FORMAT + "\"");
+    format.ifPresent(value -> value.choice(Map.of(FORMAT, FORMAT)));
+    return format.flatMap(Value::asText).filter(text -> text.startsWith("floorcalc-") && !text.equals(FORMAT)).isEmpty();
+  }
+
+  private static boolean inches(JsonNode node) {
+    if (node.isTextual() && INCH_OR_FOOT.matcher(node.textValue()).find()) {
+      try {
+        return !Length.parse(node.textValue()).isZero();
+      } catch (TapeNotationException notALength) {
+        return false;
+      }
+    }
+    for (Iterator<JsonNode> parts = node.elements(); parts.hasNext();) {
+      if (inches(parts.next())) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

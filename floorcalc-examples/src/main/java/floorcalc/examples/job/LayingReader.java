@@ -1,0 +1,115 @@
+package floorcalc.examples.job;
+
+import floorcalc.boards.BoardGoods;
+import floorcalc.boards.OffcutUse;
+import floorcalc.measure.Length;
+import floorcalc.outline.Direction;
+import floorcalc.plan.DirectionChoice;
+import floorcalc.rules.LayingRules;
+import floorcalc.rules.RuleKey;
+import floorcalc.rules.RuleSet;
+import floorcalc.working.Source;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the {@code laying} of a job: the rules and choices that differ from common practice. */
+final class LayingReader {
+  private static final List<String> FIELDS = List.of("expansionGap", "minimumRowWidth", "minimumEndPiece",
+      "minimumJointOffset", "sawKerf", "spareShare", "direction", "offcuts", "maximumRun");
+  private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
+  private static final Map<String, OffcutUse> OFFCUTS = new LinkedHashMap<>();
+  private static final Map<String, DirectionChoice> DIRECTIONS = new LinkedHashMap<>();
+
+  static {
+    OFFCUTS.put("in-laying-order", OffcutUse.IN_LAYING_ORDER);
+    OFFCUTS.put("cut-ahead", OffcutUse.CUT_AHEAD);
+    DIRECTIONS.put("longest-wall", DirectionChoice.LONGEST_WALL);
+    DIRECTIONS.put("fewest-boards", DirectionChoice.FEWEST_BOARDS);
+  }
+
+  private LayingReader() {
+  }
+
+  /** What was read; the goods are left out if they could not be read, and checks against them with them. */
+  record Laying(LayingRules rules, DirectionChoice direction, OffcutUse offcuts) {
+    static Laying defaults(LayingRules rules) {
+      return new Laying(rules, DirectionChoice.LONGEST_WALL, OffcutUse.IN_LAYING_ORDER);
+    }
+  }
+
+  static Laying read(Optional<Value> value, Optional<BoardGoods> goods) {
+    LayingRules defaults = goods
+        .map(board -> RuleSet.COMMON_PRACTICE.forBoard(board.thickness(), board.coverWidth()))
+        .orElseGet(() -> RuleSet.COMMON_PRACTICE.forBoard(Length.ofMillimetres(14), Length.ofMillimetres(185)));
+    return value.flatMap(laying -> laying.object("rules and choices for laying", FIELDS))
+        .map(fields -> laying(fields, defaults, goods)).orElse(Laying.defaults(defaults));
+  }
+
+  private static Laying laying(Fields fields, LayingRules defaults, Optional<BoardGoods> goods) {
+    LayingRules rules = defaults;
+    rules = with(rules, LayingRules.EXPANSION_GAP, fields.optionalLength("expansionGap", LengthRange.GAP));
+    rules = with(rules, LayingRules.MINIMUM_ROW_WIDTH,
+        fields.optionalLength("minimumRowWidth", LengthRange.SIZE_OR_ZERO));
+    Optional<Length> endPiece = fields.optionalLength("minimumEndPiece", LengthRange.SIZE_OR_ZERO);
+    rules = with(rules, LayingRules.MINIMUM_END_PIECE, endPiece);
+    Optional<Length> offset = fields.optionalLength("minimumJointOffset", LengthRange.SIZE_OR_ZERO);
+    rules = with(rules, LayingRules.MINIMUM_JOINT_OFFSET, offset);
+    Optional<Length> kerf = fields.optionalLength("sawKerf", LengthRange.KERF);
+    rules = with(rules, LayingRules.SAW_KERF, kerf);
+    rules = with(rules, LayingRules.SPARE_SHARE,
+        fields.optional("spareShare").flatMap(share -> share.number(BigDecimal.ZERO, BigDecimal.ONE)));
+    DirectionChoice direction =
+        fields.optional("direction").flatMap(LayingReader::direction).orElse(DirectionChoice.LONGEST_WALL);
+    OffcutUse offcuts =
+        fields.optional("offcuts").flatMap(use -> use.choice(OFFCUTS)).orElse(OffcutUse.IN_LAYING_ORDER);
+    rules = maximumRun(fields, rules);
+    goods.ifPresent(board -> compare(fields, board, endPiece, offset, kerf));
+    return new Laying(rules, direction, offcuts);
+  }
+
+  private static LayingRules maximumRun(Fields fields, LayingRules rules) {
+    Optional<Fields> runs = fields.optional("maximumRun").flatMap(value ->
+        value.object("the longest bay along and across the boards", List.of("alongBoards", "acrossBoards")));
+    if (runs.isEmpty()) {
+      return rules;
+    }
+    LayingRules along = with(rules, LayingRules.MAXIMUM_RUN_ALONG,
+        runs.get().optionalLength("alongBoards", LengthRange.SIZE));
+    return with(along, LayingRules.MAXIMUM_RUN_ACROSS, runs.get().optionalLength("acrossBoards", LengthRange.SIZE));
+  }
+
+  private static <T> LayingRules with(LayingRules rules, RuleKey<T> key, Optional<T> value) {
+    return value.map(given -> rules.with(key, given, Source.GIVEN)).orElse(rules);
+  }
+
+  private static Optional<DirectionChoice> direction(Value value) {
+    String allowed = "or a number of degrees from -360 to 360";
+    return value.isNumber()
+        ? value.number(FULL_TURN.negate(), FULL_TURN)
+            .map(degrees -> DirectionChoice.of(Direction.fromDegrees(degrees.doubleValue())))
+        : value.choice(DIRECTIONS, allowed);
+  }
+
+  /** Rules that no board of this job could keep are a slip of the pen, not a poor floor. */
+  private static void compare(Fields fields, BoardGoods board, Optional<Length> endPiece, Optional<Length> offset,
+      Optional<Length> kerf) {
+    Length longest = board.longest();
+    Length shortest = board.lengths().get(board.lengths().size() - 1);
+    if (endPiece.isPresent() && endPiece.get().compareTo(longest) > 0) {
+      fields.mistake("minimumEndPiece", "found " + endPiece.get() + "; must be at most the length of the longest board, "
+          + longest + ", or no start or end piece could keep it");
+    }
+    if (offset.isPresent() && offset.get().compareTo(longest) >= 0) {
+      fields.mistake("minimumJointOffset", "found " + offset.get()
+          + "; must be less than the length of the longest board, " + longest + ", or no two rows could keep it");
+    }
+    Length least = shortest.min(board.coverWidth());
+    if (kerf.isPresent() && kerf.get().compareTo(least) >= 0) {
+      fields.mistake("sawKerf", "found " + kerf.get() + "; must be less than the shortest side of a board, " + least
+          + ", or the saw would turn all of it to dust");
+    }
+  }
+}

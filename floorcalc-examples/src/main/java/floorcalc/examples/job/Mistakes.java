@@ -1,0 +1,40 @@
+package floorcalc.examples.job;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers the mistakes of one file in the order in which they are found. Not thread-safe. */
+final class Mistakes {
+  private final List<Mistake> list = new ArrayList<>();
+  private long more;
+
+  void add(Place place, String message) {
+    add(place.toString(), message);
+  }
+
+  void add(String place, String message) {
+    if (list.size() < JobLimits.MISTAKES_LISTED) {
+      list.add(new Mistake(place, message));
+    } else {
+      more++;
+    }
+  }
+
+  boolean none() {
+    return list.isEmpty();
+  }
+
+  /** The number found up to now, to tell whether a part was read without any. */
+  long count() {
+    return list.size() + more;
+  }
+
+  List<Mistake> list() {
+    if (more == 0) {
+      return List.copyOf(list);
+    }
+    List<Mistake> all = new ArrayList<>(list);
+    all.add(new Mistake("(and more)", more + " more mistakes are not listed; mend these first"));
+    return all;
+  }
+}

@@ -1,0 +1,175 @@
+package floorcalc.examples.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import floorcalc.boards.Construction;
+import floorcalc.boards.OffcutUse;
+import floorcalc.boards.PackContent;
+import floorcalc.examples.Docs;
+import floorcalc.measure.Length;
+import floorcalc.measure.Mass;
+import floorcalc.measure.Price;
+import floorcalc.outline.Point;
+import floorcalc.plan.Check;
+import floorcalc.plan.Door;
+import floorcalc.plan.FloorJob;
+import floorcalc.plan.Pipe;
+import floorcalc.plan.Room;
+import floorcalc.plan.Subfloor;
+import floorcalc.plan.Verdict;
+import floorcalc.rules.LayingRules;
+import floorcalc.working.Source;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class JobReaderTest {
+  private static final Path JOBS = Path.of("src", "test", "resources", "jobs");
+
+  private static byte[] bytes(String name) throws IOException {
+    return Files.readAllBytes(JOBS.resolve(name));
+  }
+
+  private static JobFile least(String from, String to) throws IOException {
+    String text = new String(bytes("least.json"), StandardCharsets.UTF_8);
+    assertThat(text).contains(from);
+    return JobReader.read(text.replace(from, to).getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void boardOfEveryField() throws IOException {
+    FloorJob job = JobReader.read(bytes("everything.json")).job();
+    assertThat(job.title()).isEqualTo("Every field of the format (invented)");
+    assertThat(job.board().pack()).containsExactly(
+        new PackContent(Length.ofMillimetres(1800), 3), new PackContent(Length.ofMillimetres(1200), 2));
+    // 7 1/4 in = 7.25 x 25.4 mm = 184.15 mm
+    assertThat(job.board().coverWidth()).isEqualTo(Length.ofMillimetres("184.15"));
+    assertThat(job.board().thickness()).isEqualTo(Length.ofMillimetres("14.5"));
+    assertThat(job.board().construction()).isEqualTo(Construction.SOLID);
+    assertThat(job.board().species()).contains("white oak");
+    assertThat(job.board().packMass()).contains(new Mass(new BigDecimal("19.4")));
+    assertThat(job.board().packPrice()).contains(new Price(new BigDecimal("118.40"), "EUR"));
+  }
+
+  @Test
+  void layingOfEveryField() throws IOException {
+    FloorJob job = JobReader.read(bytes("everything.json")).job();
+    LayingRules rules = job.rules();
+    assertThat(rules.value(LayingRules.EXPANSION_GAP)).isEqualTo(Length.ofMillimetres(12));
+    assertThat(rules.get(LayingRules.EXPANSION_GAP).source()).isEqualTo(Source.GIVEN);
+    assertThat(rules.value(LayingRules.MINIMUM_ROW_WIDTH)).isEqualTo(Length.ofMillimetres(60));
+    assertThat(rules.value(LayingRules.MINIMUM_END_PIECE)).isEqualTo(Length.ofMillimetres(250));
+    assertThat(rules.value(LayingRules.MINIMUM_JOINT_OFFSET)).isEqualTo(Length.ofMillimetres("260.5"));
+    // 1/8 in = 25.4 mm / 8 = 3.175 mm
+    assertThat(rules.value(LayingRules.SAW_KERF)).isEqualTo(Length.ofMillimetres("3.175"));
+    assertThat(rules.value(LayingRules.SPARE_SHARE)).isEqualTo(new BigDecimal("0.05"));
+    assertThat(rules.value(LayingRules.MAXIMUM_RUN_ALONG)).isEqualTo(Length.ofMillimetres(10_000));
+    assertThat(rules.value(LayingRules.MAXIMUM_RUN_ACROSS)).isEqualTo(Length.ofMillimetres(7_500));
+    assertThat(job.direction().fixed().orElseThrow().toDecimal()).isEqualTo(new BigDecimal("37.5"));
+    assertThat(job.offcuts()).isEqualTo(OffcutUse.CUT_AHEAD);
+  }
+
+  @Test
+  void roomOfEveryField() throws IOException {
+    FloorJob job = JobReader.read(bytes("everything.json")).job();
+    Room room = job.rooms().get(0);
+    assertThat(room.name()).isEqualTo("Study");
+    assertThat(room.outline().shell().corners()).containsExactly(Point.ofMillimetres(0, 0),
+        Point.ofMillimetres(4210, 0), Point.ofMillimetres(4195, 3620), Point.ofMillimetres(0, 3605));
+    assertThat(room.outline().voids()).hasSize(1);
+    Door door = room.doors().get(0);
+    assertThat(door.name()).isEqualTo("D1");
+    assertThat(door.to()).isEqualTo(Point.of(Length.ofMillimetres(2026), Length.ofMillimetres("0.5")));
+    assertThat(door.leadsTo()).isEqualTo("Hall");
+    assertThat(door.beyond().finish()).isEqualTo("tile");
+    assertThat(door.beyond().higherBy()).isEqualTo(Length.ofMillimetres(-4));
+    assertThat(room.doors().get(1).leadsTo()).isEmpty();
+    assertThat(room.pipes()).containsExactly(new Pipe(Point.ofMillimetres(310, 140), Length.ofMillimetres(22)));
+    assertThat(room.subfloor()).isEqualTo(Subfloor.OLD_FLOOR);
+    // 20 ft = 20 x 304.8 mm = 6096 mm
+    assertThat(job.rooms().get(1).outline().shell().corners()).contains(Point.ofMillimetres(6096, 3200));
+    assertThat(job.rooms().get(1).subfloor()).isEqualTo(Subfloor.NOT_STATED);
+  }
+
+  @Test
+  void siteReadingsComeOutAsChecksThatWereNotJudged() throws IOException {
+    List<Check> checks = JobReader.read(bytes("everything.json")).notJudged();
+    assertThat(checks).allMatch(check -> check.verdict() == Verdict.NOT_MEASURED);
+    assertThat(checks.stream().filter(check -> check.check().endsWith(" in Study"))
+        .map(check -> check.check() + ": " + check.found())).containsExactly(
+            "indoor air in Study: 21 °C, 48 % relative humidity",
+            "indoor air, driest season in Study: 21 °C, 35 % relative humidity",
+            "indoor air, dampest season in Study: 75.2 °F, 62.5 % relative humidity",
+            "moisture of the subfloor in Study: 1.6 (CM), 71 (in-slab RH)",
+            "moisture of the boards in Study: 8.1 %, 8.4 %, 7.9 %",
+            "days of the packs in the room in Study: 3",
+            "packs in the room in Study: closed",
+            "floor heating in Study: not heated",
+            "flatness of the subfloor in Study: 9 readings, for a tolerance set");
+    assertThat(checks.stream().filter(check -> check.check().endsWith(" in Hall"))).extracting(Check::check, Check::found)
+        .containsExactly(
+            org.assertj.core.groups.Tuple.tuple("indoor air in Hall", ""),
+            org.assertj.core.groups.Tuple.tuple("moisture of the subfloor in Hall", ""),
+            org.assertj.core.groups.Tuple.tuple("moisture of the boards in Hall", ""),
+            org.assertj.core.groups.Tuple.tuple("flatness of the subfloor in Hall", ""));
+  }
+
+  @Test
+  void leastJobTakesCommonPractice() throws IOException {
+    JobFile file = JobReader.read(bytes("least.json"));
+    LayingRules rules = file.job().rules();
+    assertThat(rules.all()).allMatch(rule -> rule.source().equals(Source.COMMON_PRACTICE));
+    assertThat(rules.value(LayingRules.EXPANSION_GAP)).isEqualTo(Length.ofMillimetres(10));
+    assertThat(rules.value(LayingRules.MINIMUM_END_PIECE)).isEqualTo(Length.ofMillimetres(300));
+    assertThat(file.job().direction().toString()).isEqualTo("longest-wall");
+    assertThat(file.job().offcuts()).isEqualTo(OffcutUse.IN_LAYING_ORDER);
+    assertThat(file.tape()).isEqualTo(Tape.METRIC);
+  }
+
+  @Test
+  void feetAndInchesAreNoticedAndNamesAreNot() throws IOException {
+    assertThat(JobReader.read(bytes("everything.json")).tape()).isEqualTo(Tape.FEET_AND_INCHES);
+    assertThat(least("2200", "\"86 5/8 in\"").tape()).isEqualTo(Tape.FEET_AND_INCHES);
+    assertThat(least("2200", "\"2.2 m\"").tape()).isEqualTo(Tape.METRIC);
+    assertThat(least("\"Study\"", "\"The host's room\"").tape()).isEqualTo(Tape.METRIC);
+  }
+
+  @Test
+  void lengthsAreExactHoweverTheyAreWritten() throws IOException {
+    assertThat(least("2200", "2.2e3").job().board().longest()).isEqualTo(Length.ofMillimetres(2200));
+    assertThat(least("2200", "2200.000001").job().board().longest()).isEqualTo(Length.ofMillimetres("2200.000001"));
+    assertThat(least("2200", "2200.0000000000000").job().board().longest()).isEqualTo(Length.ofMillimetres(2200));
+    assertThat(least("2200", "\"7' 2 39/64\\\"\"").job().board().longest())
+        .isEqualTo(Length.ofInches(86, 39, 64));
+  }
+
+  @Test
+  void directionMayBeNegativeOrAChoice() throws IOException {
+    String rooms = "\"rooms\"";
+    assertThat(least(rooms, "\"laying\":{\"direction\":-90},\"rooms\"").job().direction().fixed().orElseThrow().toDecimal())
+        .isEqualByComparingTo("270");
+    assertThat(least(rooms, "\"laying\":{\"direction\":\"fewest-boards\"},\"rooms\"").job().direction().toString())
+        .isEqualTo("fewest-boards");
+  }
+
+  @Test
+  void byteOrderMarkIsPassedOver() throws IOException {
+    assertThat(least("{\"format\"", "\uFEFF{\"format\"").job().title()).isEqualTo("Least");
+  }
+
+  @Test
+  void namesInOtherScriptsAreKept() throws IOException {
+    assertThat(least("\"Study\"", "\"Büro – 書斎 غرفة 🪵\"").job().rooms().get(0).name())
+        .isEqualTo("Büro – 書斎 غرفة 🪵");
+  }
+
+  @Test
+  void goodJobsKeepToTheSchema() throws IOException {
+    assertThat(Docs.faultsOfJob(bytes("everything.json"))).isEmpty();
+    assertThat(Docs.faultsOfJob(bytes("least.json"))).isEmpty();
+  }
+}
