@@ -328,4 +328,15 @@ class LengthTest {
     // 107 5/8 x 25.4 = 2733.675; less 15 x 182 = 2730 leaves 3.675, the "4 mm" of the job
     assertThat(Length.parse("107 5/8\"").minus(mm("182").multipliedBy(15))).isEqualTo(mm("3.675"));
   }
+
+  @Test
+  void workedExampleOfThePage() {
+    // docs/measure.md: 151.625 in x 25.4 = 3851.275; - 20 x 185 = 151.275; / 25.4 = 5.9557 in; x 16 = 95.29
+    Length run = Length.parse("12' 7 5/8\"");
+    Length board = Length.ofMillimetres(185);
+    assertThat(run.dividedBy(board)).isEqualTo(20);
+    assertThat(run.remainder(board)).hasToString("151.275 mm");
+    assertThat(TapeNotation.inches(16).format(run.remainder(board))).isEqualTo("5 15/16\"");
+    assertThat(run.times(Length.parse("10 ft"))).hasToString("11.7386862 m²");   // 3.851275 x 3.048
+  }
 }
