@@ -15,6 +15,8 @@
  * <li>A {@link floorcalc.measure.TapeNotation} reads what people write, from {@code 3.2 m} to {@code 12' 7 5/8"}, and
  * writes it again to a chosen fraction. Display is rounded, the length is not. A
  * {@link floorcalc.measure.TapeReading} keeps what was typed.
+ * <li>A {@link floorcalc.measure.Mass} and a {@link floorcalc.measure.Price} of a pack are decimal numbers, kept with
+ * the decimals they were given with.
  * </ul>
  * What could be read in two ways is refused, with a {@link floorcalc.measure.TapeNotationException} that shows the
  * place: a number without a unit, a comma, feet with decimals beside inches ({@code 12.7' 3"}), 14 inches beside feet.
