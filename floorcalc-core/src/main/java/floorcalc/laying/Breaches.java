@@ -1,9 +1,12 @@
 package floorcalc.laying;
 
+import floorcalc.joints.JointLayout;
+import floorcalc.joints.JointPair;
 import floorcalc.measure.Length;
 import floorcalc.plan.Compromise;
 import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +18,8 @@ final class Breaches {
   private final long minimumOffset;
   private final long board;
   final List<Compromise> found = new ArrayList<>();
+  /** The joints of each bay. */
+  final List<JointLayout> layouts = new ArrayList<>();
   private long leastRow = Long.MAX_VALUE;
   private long leastPiece = Long.MAX_VALUE;
   private long leastOffset = Long.MAX_VALUE;
@@ -89,22 +94,30 @@ final class Breaches {
   }
 
   private void joints(FrameBay bay) {
-    for (int k = 1; k < bay.rows().size(); k++) {
-      FrameRow row = bay.rows().get(k);
-      FrameRow below = bay.rows().get(k - 1);
-      long[] between = FrameBay.between(row.runs(), below.runs());
-      long[] mine = JointPairs.touching(row.runs(), between, laying.joints()::jointsOf);
-      long[] others = JointPairs.touching(below.runs(), between, laying.joints()::jointsOf);
-      leastOffset = Math.min(leastOffset, JointPairs.least(mine, others));
-      JointPairs.nearerThan(minimumOffset, mine, others, (joint, other) -> {
-        String because = board < 2 * minimumOffset
-            ? "joints in neighbouring rows of boards this long are never further apart than "
-                + Length.ofNanometres(board / 2)
-            : "no way was found to keep the joints further apart and the end pieces long enough";
-        add(LayingRules.MINIMUM_JOINT_OFFSET.name(), bay.name() + " row " + row.number(), minimumOffset,
-            Math.abs(joint - other), because);
-      });
+    JointLayout layout = layoutOf(bay);
+    layouts.add(layout);
+    layout.smallestOffset().ifPresent(pair -> leastOffset = Math.min(leastOffset, pair.offset().toNanometres()));
+    String because = board < 2 * minimumOffset
+        ? "joints in neighbouring rows of boards this long are never further apart than "
+            + Length.ofNanometres(board / 2)
+        : "no way was found to keep the joints further apart and the end pieces long enough";
+    for (JointPair pair : layout.closerThan(Length.ofNanometres(minimumOffset))) {
+      add(LayingRules.MINIMUM_JOINT_OFFSET.name(), bay.name() + " row " + pair.otherRow(), minimumOffset,
+          pair.offset().toNanometres(), because);
     }
+  }
+
+  /** The joints of each row and where it touches the next one. */
+  private JointLayout layoutOf(FrameBay bay) {
+    int count = bay.rows().size();
+    long[][] joints = new long[count][];
+    long[][] touching = new long[count][];
+    for (int k = 0; k < count; k++) {
+      List<FrameRun> runs = bay.rows().get(k).runs();
+      joints[k] = runs.stream().flatMapToLong(run -> Arrays.stream(laying.joints().jointsOf(run.index()))).toArray();
+      touching[k] = k + 1 < count ? FrameBay.between(bay.rows().get(k + 1).runs(), runs) : Contacts.NONE;
+    }
+    return JointLayout.ofNanometres(joints, touching);
   }
 
   private void add(String rule, String where, long required, long has, String because) {

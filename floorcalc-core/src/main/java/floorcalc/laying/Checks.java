@@ -6,6 +6,7 @@ import floorcalc.plan.Verdict;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleKey;
 import floorcalc.rules.RuleValue;
+import floorcalc.working.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,10 @@ final class Checks {
     list.least("shortest start or end piece", breaches.shortestPiece(), LayingRules.MINIMUM_END_PIECE);
     list.least("smallest joint offset between touching rows", breaches.smallestOffset(),
         LayingRules.MINIMUM_JOINT_OFFSET);
+    list.none("joints in line with one row between (H pattern)",
+        breaches.layouts.stream().mapToInt(layout -> layout.inLine().size()).sum());
+    list.none("joints in equal steps over three rows or more (stair pattern)",
+        breaches.layouts.stream().mapToInt(layout -> layout.stairs().size()).sum());
     for (BayPlan plan : laying.bays()) {
       Frame frame = plan.bay().frame();
       Loop shell = frame.floor.get(0);
@@ -39,6 +44,11 @@ final class Checks {
     Verdict verdict = found.isEmpty() || found.get().compareTo(rule.value()) >= 0 ? Verdict.MET : Verdict.NOT_MET;
     checks.add(new Check(what, found.map(Length::toString).orElse("none on this floor"),
         "at least " + rule.value(), verdict, rule.source()));
+  }
+
+  private void none(String what, int count) {
+    checks.add(new Check(what, Integer.toString(count), "none", count == 0 ? Verdict.MET : Verdict.NOT_MET,
+        Source.COMMON_PRACTICE));
   }
 
   private void most(String what, long nanometres, RuleKey<Length> key) {

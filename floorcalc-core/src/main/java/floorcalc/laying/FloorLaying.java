@@ -1,18 +1,14 @@
 package floorcalc.laying;
 
 import floorcalc.boards.BoardBound;
-import floorcalc.measure.Length;
 import floorcalc.outline.ExpansionGap;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
-import floorcalc.plan.MaterialLine;
-import floorcalc.plan.Order;
 import floorcalc.rules.LayingRules;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Worked;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -55,6 +51,7 @@ public final class FloorLaying {
     working.add(new Worked("boards", bound.steps()));
     OrderMaker order = OrderMaker.of(laying, bound.value());
     working.addAll(order.working());
+    findings.addAll(order.findings());
     return new FloorPlan(job.title(), bays, maker.boards(), order.order(), order.ledger(), order.materials(), List.of(),
         Checks.of(laying, breaches), breaches.found, findings, Cautions.of(job), working);
   }

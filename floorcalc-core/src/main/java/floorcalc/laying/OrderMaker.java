@@ -1,36 +1,62 @@
 package floorcalc.laying;
 
 import floorcalc.boards.BoardGoods;
+import floorcalc.materials.PackOrder;
 import floorcalc.materials.WasteLedger;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.plan.MaterialLine;
 import floorcalc.plan.Order;
 import floorcalc.rules.LayingRules;
+import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
 import floorcalc.working.Worked;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
-/** The order, the order list and the waste ledger of a laid job. */
-record OrderMaker(Order order, WasteLedger ledger, List<MaterialLine> materials, List<Worked> working) {
+/** The order, the order list and the waste ledger of a laid job, with their working. */
+record OrderMaker(Order order, WasteLedger ledger, List<MaterialLine> materials, List<Finding> findings,
+    List<Worked> working) {
 
   static OrderMaker of(JobLaying laying, int atLeast) {
     BoardGoods goods = laying.job().board();
     LayingRules rules = laying.job().rules();
-    int used = laying.cutting().boardCount();
-    BigDecimal share = rules.value(LayingRules.SPARE_SHARE);
-    int spare = share.multiply(BigDecimal.valueOf(used)).setScale(0, RoundingMode.CEILING).intValueExact();
-    int packs = (used + spare + goods.boardsPerPack() - 1) / goods.boardsPerPack();
-    int inPacks = packs * goods.boardsPerPack();
-    Length width = goods.laidPitch();
-    Area each = goods.longest().times(width);
+    int[] opened = laying.cutting().boardsPerLength();
+    Map<Length, Integer> used = new LinkedHashMap<>();
+    for (int i = 0; i < opened.length; i++) {
+      used.put(goods.lengths().get(i), opened[i]);
+    }
+    Calculated<PackOrder> packs = PackOrder.of(goods, used, rules.get(LayingRules.SPARE_SHARE));
+    WasteLedger ledger = ledger(laying, packs.value());
+    PackOrder order = packs.value();
+    MaterialLine boards = new MaterialLine("boards", order.boardsUsed() + " boards cut or laid whole, "
+        + ledger.laid().toSquareMetreString(2) + " m² of floor", BigDecimal.valueOf(order.packs()), "pack",
+        packs.steps());
+    return new OrderMaker(
+        new Order(order.boardsUsed(), atLeast, order.spare(), order.packs(), order.boardsInPacks()), ledger,
+        List.of(boards), packs.findings(),
+        List.of(new Worked("packs", packs.steps()), new Worked("waste", ledger.explained().steps())));
+  }
+
+  private static WasteLedger ledger(JobLaying laying, PackOrder order) {
+    BoardGoods goods = laying.job().board();
+    LayingRules rules = laying.job().rules();
     Waste waste = Waste.of(laying, rules.value(LayingRules.MINIMUM_END_PIECE),
         rules.value(LayingRules.MINIMUM_ROW_WIDTH));
-    WasteLedger ledger = new WasteLedger(each.multipliedBy(inPacks), waste.laid(), waste.trimmed(),
-        laying.cutting().sawKerf(), waste.usable(), waste.tooShort(), each.multipliedBy(spare),
-        each.multipliedBy(inPacks - used - spare));
-    MaterialLine line = new MaterialLine("boards", used + " boards", BigDecimal.valueOf(packs), "pack", List.of());
-    return new OrderMaker(new Order(used, atLeast, spare, packs, inPacks), ledger, List.of(line), List.of());
+    Area spare = Area.ZERO;
+    Area over = Area.ZERO;
+    Area bought = Area.ZERO;
+    for (Length length : goods.lengths()) {
+      Area each = length.times(goods.laidPitch());
+      int kept = order.spareByLength().get(length);
+      int left = order.leftOver().get(length);
+      spare = spare.plus(each.multipliedBy(kept));
+      over = over.plus(each.multipliedBy(left - kept));
+      bought = bought.plus(each.multipliedBy(left + order.usedByLength().get(length)));
+    }
+    return new WasteLedger(bought, waste.laid(), waste.trimmed(), laying.cutting().sawKerf(), waste.usable(),
+        waste.tooShort(), spare, over);
   }
 }
