@@ -1,8 +1,15 @@
 package floorcalc.audit;
 
+import floorcalc.measure.Area;
+import floorcalc.measure.Length;
+import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
+import floorcalc.plan.Row;
+import floorcalc.working.Source;
 import floorcalc.working.Step;
+import floorcalc.working.Term;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -28,7 +35,46 @@ public final class PlanAudit {
     List<Step> steps = new ArrayList<>();
     BoardBook book = BoardBook.of(job, plan, breaches);
     tally.boards = book.size();
-    OrderCheck.check(job, plan, book, 0, breaches);
+    Compromises compromises = Compromises.of(plan, breaches);
+    CutList cuts = new CutList(countPieces(plan));
+    RoomCheck.check(job, plan, breaches);
+    BayCheck bays = new BayCheck(job, book, cuts, compromises, breaches, tally);
+    for (Bay bay : plan.bays()) {
+      bays.check(bay);
+    }
+    compromises.noteTheRest(job.rules());
+    BoardCheck.check(job, cuts, book, RowIndex.of(plan), breaches);
+    OrderCheck.check(job, plan, book, trivialBound(job, cuts), breaches);
+    steps.add(coverage(tally));
+    LedgerCheck.check(job, plan, book, cuts, tally, breaches, steps);
     return new AuditReport(breaches, steps, tally);
+  }
+
+  private static Step coverage(Tally tally) {
+    Area pieces = Area.ofHalfSquareNanometres(tally.pieceArea.value());
+    Area laid = Area.ofHalfSquareNanometres(tally.laidArea.value());
+    return new Step("audit-area", "Do the pieces together have the area that is to be laid?", "difference = pieces - laid",
+        List.of(Term.of("pieces", "the sum over all pieces, each by its own corners", pieces),
+            Term.of("laid", "the sum over all bays, each by the corners of its laid area", laid)),
+        pieces.minus(laid), Source.DEFINITION);
+  }
+
+  private static int countPieces(FloorPlan plan) {
+    int pieces = 0;
+    for (Bay bay : plan.bays()) {
+      for (Row row : bay.rows()) {
+        pieces += row.pieces().size();
+      }
+    }
+    return pieces;
+  }
+
+  /** So many boards at least are filled by the rectangles of the pieces, were nothing lost. */
+  private static long trivialBound(FloorJob job, CutList cuts) {
+    Length longest = job.board().lengths().get(0);
+    BigInteger board = BigInteger.valueOf(longest.toNanometres())
+        .multiply(BigInteger.valueOf(job.board().laidPitch().toNanometres()));
+    BigInteger[] parts = cuts.area.value().divideAndRemainder(board);
+    return parts[0].add(BigInteger.valueOf(parts[1].signum())).min(BigInteger.valueOf(Long.MAX_VALUE)).longValue();
   }
 }

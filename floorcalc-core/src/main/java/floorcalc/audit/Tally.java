@@ -8,6 +8,10 @@ final class Tally {
   int boards;
   int joints;
   long visits;
+  /** Whether the geometry of every bay and every piece could be used. */
+  boolean comparable = true;
+  /** How much the rounding of corners may change the area of all pieces together, in square nanometres. */
+  double areaRounding;
   final WideSum pieceArea = new WideSum();
   final WideSum laidArea = new WideSum();
 }

@@ -1,0 +1,137 @@
+package floorcalc.audit;
+
+/**
+ * Finds where an edge at the gap from one wall is barred: where it would come nearer than the gap to another wall, or
+ * into the mitre at another reflex corner.
+ */
+final class InTheWay {
+  private final Fences fences;
+  private final Bands bands;
+  private final int wall;
+  private final double reach;
+  /** The edge starts here and runs as the wall does. */
+  private final double x;
+  private final double y;
+  private final double ux;
+  private final double uy;
+
+  private InTheWay(Fences fences, Bands bands, int wall, double reach) {
+    this.fences = fences;
+    this.bands = bands;
+    this.wall = wall;
+    this.reach = reach;
+    this.ux = fences.ux[wall];
+    this.uy = fences.uy[wall];
+    this.x = fences.ax[wall] - fences.distance[wall] * uy;
+    this.y = fences.ay[wall] + fences.distance[wall] * ux;
+  }
+
+  static InTheWay of(Fences fences, Bands bands, int wall, double reach) {
+    return new InTheWay(fences, bands, wall, reach);
+  }
+
+  void addTo(Spans taken) {
+    double length = fences.length[wall];
+    double endY = y + length * uy;
+    // A mitre reaches up to ten gaps from its corner.
+    double far = Fences.MITRE * reach;
+    for (int k = bands.first(Math.min(y, endY) - far); k < bands.last(Math.max(y, endY) + far); k++) {
+      int other = bands.member(k);
+      if (other >= fences.walls) {
+        addTip(other, taken);
+      } else if (other != wall) {
+        addWall(other, taken);
+        addMitre(other, taken);
+      }
+    }
+  }
+
+  /** Where the edge lies within reach of a wall: one stretch, for what lies within reach of a segment is convex. */
+  private void addWall(int other, Spans taken) {
+    double[] span = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+    disc(fences.ax[other], fences.ay[other], span);
+    disc(fences.bx[other], fences.by[other], span);
+    // Between the square lines at both ends of the wall, and within reach to its left and right.
+    double[] box = {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY};
+    double along = fences.along(other, x, y);
+    double alongStep = ux * fences.ux[other] + uy * fences.uy[other];
+    double left = fences.left(other, x, y);
+    double leftStep = uy * fences.ux[other] - ux * fences.uy[other];
+    clip(along, alongStep, box);
+    clip(fences.length[other] - along, -alongStep, box);
+    clip(left + reach, leftStep, box);
+    clip(reach - left, -leftStep, box);
+    if (box[0] < box[1]) {
+      span[0] = Math.min(span[0], box[0]);
+      span[1] = Math.max(span[1], box[1]);
+    }
+    taken.add(span[0], span[1]);
+  }
+
+  private void disc(double cx, double cy, double[] span) {
+    double middle = (cx - x) * ux + (cy - y) * uy;
+    double off = (cy - y) * ux - (cx - x) * uy;
+    double square = reach * reach - off * off;
+    if (square > 0) {
+      span[0] = Math.min(span[0], middle - Math.sqrt(square));
+      span[1] = Math.max(span[1], middle + Math.sqrt(square));
+    }
+  }
+
+  /** Keeps of a span where value + t * step is more than zero. */
+  private static void clip(double value, double step, double[] span) {
+    if (step > 0) {
+      span[0] = Math.max(span[0], -value / step);
+    } else if (step < 0) {
+      span[1] = Math.min(span[1], -value / step);
+    } else if (value <= 0) {
+      span[1] = Double.NEGATIVE_INFINITY;
+    }
+  }
+
+  /**
+   * Where the edge passes through the mitre beyond the end of a wall: within reach of the wall's line on its left, past
+   * its end by no more than the mitre reaches. The half of a mitre that belongs to the wall before is found with that.
+   */
+  private void addMitre(int other, Spans taken) {
+    addHalfMitre(other, fences.length[other], fences.length[other] + fences.beyondEnd[other], taken);
+    addHalfMitre(other, -fences.beyondStart[other], 0, taken);
+  }
+
+  private void addHalfMitre(int other, double from, double to, Spans taken) {
+    double[] span = {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY};
+    double along = fences.along(other, x, y);
+    double alongStep = ux * fences.ux[other] + uy * fences.uy[other];
+    double left = fences.left(other, x, y);
+    double leftStep = uy * fences.ux[other] - ux * fences.uy[other];
+    clip(along - from, alongStep, span);
+    clip(to - along, -alongStep, span);
+    clip(left, leftStep, span);
+    clip(reach - left, -leftStep, span);
+    // The bisector bounds the mitre; beyond it lies the other wall's half or free floor.
+    boolean end = to > fences.length[other];
+    double corner = end ? fences.length[other] : 0;
+    double ratio = end ? (to - corner) / reach : (corner - from) / reach;
+    if (end) {
+      clip(left * ratio - (along - corner), leftStep * ratio - alongStep, span);
+    } else {
+      clip(left * ratio + (along - corner), leftStep * ratio + alongStep, span);
+    }
+    taken.add(span[0], span[1]);
+  }
+
+  /** Where the edge passes through the part of a mitre between its corner and the square cut across its tip. */
+  private void addTip(int tip, Spans taken) {
+    double[] span = {Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY};
+    double along = fences.along(tip, x, y);
+    double alongStep = ux * fences.ux[tip] + uy * fences.uy[tip];
+    double left = fences.left(tip, x, y);
+    double leftStep = uy * fences.ux[tip] - ux * fences.uy[tip];
+    double height = Fences.MITRE * reach;
+    double ratio = fences.beyondEnd[tip] / height;
+    clip(height - left, -leftStep, span);
+    clip(left * ratio - along, leftStep * ratio - alongStep, span);
+    clip(left * ratio + along, leftStep * ratio + alongStep, span);
+    taken.add(span[0], span[1]);
+  }
+}
