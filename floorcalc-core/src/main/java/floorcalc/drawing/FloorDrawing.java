@@ -1,15 +1,17 @@
 package floorcalc.drawing;
 
 import floorcalc.measure.Length;
-import floorcalc.outline.Ring;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
-import floorcalc.plan.LaidPiece;
+import floorcalc.plan.PieceKind;
 import floorcalc.plan.Room;
-import floorcalc.plan.Row;
-import java.util.List;
+import floorcalc.rules.LayingRules;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * One bay of a plan, drawn to scale on a sheet of paper. Immutable and thread-safe.
@@ -18,6 +20,15 @@ import java.util.Objects;
  * paper. The same bay gives the same bytes everywhere.
  */
 public final class FloorDrawing {
+  /** Pieces drawn one by one; a bay with more is drawn as rows and joints without numbers. */
+  private static final int MOST_PIECES = 1500;
+  /** Corners of all these pieces together. */
+  private static final int MOST_CORNERS = 20_000;
+  /** Rows at least this wide on paper have board numbers in their pieces. */
+  private static final double NUMBERED_PITCH = 1.65;
+  /** Rows at least this wide on paper have their pieces drawn one by one. */
+  private static final double TONED_PITCH = 0.8;
+
   private final String svg;
   private final Length width;
   private final Length height;
@@ -45,56 +56,106 @@ public final class FloorDrawing {
     Room room = job.rooms().stream().filter(r -> r.name().equals(bay.room())).findFirst().orElseThrow(
         () -> new IllegalArgumentException("the job has no room '" + bay.room() + "', which bay '" + bay.bay()
             + "' lies in; draw a plan with the job that it was made for"));
-    return first(room, bay);
+    return draw(job, plan, room, bay);
   }
 
-  private static FloorDrawing first(Room room, Bay bay) {
-    Ring shell = room.outline().shell();
-    long minX = Long.MAX_VALUE;
-    long minY = Long.MAX_VALUE;
-    long maxX = Long.MIN_VALUE;
-    long maxY = Long.MIN_VALUE;
-    for (int i = 0; i < shell.size(); i++) {
-      minX = Math.min(minX, shell.x(i));
-      maxX = Math.max(maxX, shell.x(i));
-      minY = Math.min(minY, shell.y(i));
-      maxY = Math.max(maxY, shell.y(i));
+  private static FloorDrawing draw(FloorJob job, FloorPlan plan, Room room, Bay bay) {
+    Length gap = job.rules().value(LayingRules.EXPANSION_GAP);
+    Length pitch = job.board().laidPitch();
+    Length fullWidth = pitch.min(job.board().coverWidth());
+    Sheet sheet = new Sheet(Paper.fit(room.outline()), bay);
+    double pitchOnPaper = sheet.paper.of(pitch);
+    Walls walls = new Walls(sheet, room, bay.laid().shell(), gap);
+    sheet.note(gapNote(gap, sheet.paper.of(gap), walls.extra()));
+    walls.draw();
+    walls.drawOtherBays(plan, bay);
+    Set<Foot.Mark> marks = EnumSet.noneOf(Foot.Mark.class);
+    Set<PieceKind> kinds = EnumSet.noneOf(PieceKind.class);
+    Boards boards = onePieceAtATime(bay, pitchOnPaper)
+        ? new Boards(sheet, bay, lengths(plan), job.board().longest(), fullWidth) : null;
+    if (boards != null && boards.corners() > MOST_CORNERS) {
+      boards = null;
     }
-    int scale = 10;
-    while ((maxX - minX) / 1e6 / scale > 180 || (maxY - minY) / 1e6 / scale > 257) {
-      scale *= 2;
+    Dimensions dimensions = new Dimensions(sheet, walls);
+    Openings openings = new Openings(sheet, room, walls);
+    RowMarks rowMarks = new RowMarks(sheet, bay, walls, pitchOnPaper);
+    dimensions.overall();
+    openings.drawDoors();
+    dimensions.rows(bay);
+    rowMarks.numberStarts();
+    rowMarks.arrows();
+    rowMarks.numberEnds();
+    openings.nameDoors();
+    if (walls.number()) {
+      marks.add(Foot.Mark.WALL_NUMBER);
     }
-    double height = 20 + (maxY - minY) / 1e6 / scale;
-    String id = Svg.identifier(bay.bay());
+    walls.nameVoids();
+    openings.drawPipes();
+    if (boards == null) {
+      new Overview(sheet, bay, pitchOnPaper).draw();
+      marks.add(Foot.Mark.JOINT);
+    } else {
+      boards.draw();
+      if (pitchOnPaper >= NUMBERED_PITCH) {
+        boards.number();
+        marks.add(Foot.Mark.BOARD_NUMBER);
+      } else {
+        sheet.note("Rows are too narrow at this scale for board numbers; the cut card lists every piece.");
+      }
+      boards.grain();
+      bay.rows().forEach(row -> row.pieces().forEach(piece -> kinds.add(piece.kind())));
+      marks.add(Foot.Mark.SAWN);
+      if (kinds.contains(PieceKind.START) || kinds.contains(PieceKind.FULL)) {
+        marks.add(Foot.Mark.JOINT);
+      }
+    }
+    if (!room.pipes().isEmpty()) {
+      marks.add(Foot.Mark.PIPE);
+    }
+    Caption.write(sheet, plan, bay);
+    Foot foot = new Foot(sheet);
+    foot.scaleBar();
+    foot.key(kinds, Boards.tick(pitchOnPaper), marks);
+    return put(sheet, foot.notes(), Caption.title(bay), Caption.description(bay, room, gap, sheet.paper.scale()));
+  }
+
+  private static boolean onePieceAtATime(Bay bay, double pitchOnPaper) {
+    return PieceShape.count(bay) <= MOST_PIECES && pitchOnPaper >= TONED_PITCH;
+  }
+
+  private static Map<Integer, Length> lengths(FloorPlan plan) {
+    Map<Integer, Length> lengths = new HashMap<>();
+    plan.boards().forEach(board -> lengths.put(board.board(), board.length()));
+    return lengths;
+  }
+
+  private static String gapNote(Length gap, double onPaper, double extra) {
+    if (gap.isZero()) {
+      return "No expansion gap: the boards touch the walls.";
+    }
+    String text = "Expansion gap " + Words.tenths(gap) + " mm, the white line inside the walls: ";
+    return text + (extra == 0 ? "to scale." : Svg.number(onPaper) + " mm wide at this scale, drawn "
+        + Svg.number(onPaper + extra) + " mm wide so that it shows.");
+  }
+
+  private static FloorDrawing put(Sheet sheet, double height, String title, String description) {
+    String width = Svg.number(sheet.paper.width());
+    String high = Svg.number(StrictMath.ceil(height));
     Svg svg = new Svg();
-    svg.line("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" width=\"190mm\" height=\"" + Svg.number(height)
-        + "mm\" viewBox=\"0 0 190 " + Svg.number(height) + "\" aria-labelledby=\"" + id + "-title " + id
-        + "-desc\" font-family=\"sans-serif\" fill=\"none\" stroke=\"#000\" stroke-width=\"0.2\">");
-    svg.element("title", "id=\"" + id + "-title\"", "Floor of " + bay.room() + ", bay " + bay.bay());
-    svg.element("desc", "id=\"" + id + "-desc\"", bay.rows().size() + " rows; the boards run at " + bay.direction());
-    svg.line("<path stroke-width=\"0.6\" d=\"" + path(List.of(shell), minX, maxY, scale) + "\"/>");
-    for (Row row : bay.rows()) {
-      for (LaidPiece piece : row.pieces()) {
-        svg.line("<path d=\"" + path(List.of(piece.outline()), minX, maxY, scale) + "\"/>");
-      }
-    }
+    svg.line("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-labelledby=\"" + sheet.id + "-title "
+        + sheet.id + "-desc\" width=\"" + width + "mm\" height=\"" + high + "mm\" viewBox=\"0 0 " + width + ' ' + high
+        + "\" font-family=\"sans-serif\" fill=\"none\" stroke=\"#000\">");
+    svg.element("title", "id=\"" + sheet.id + "-title\"", title);
+    svg.element("desc", "id=\"" + sheet.id + "-desc\"", description);
+    svg.line("<rect width=\"" + width + "\" height=\"" + high + "\" fill=\"#fff\" stroke=\"none\"/>");
+    svg.line("<g>").add(sheet.floor).line("</g>");
+    svg.line("<g>").add(sheet.lines).line("</g>");
+    svg.line("<g fill=\"#000\" stroke=\"none\" text-anchor=\"middle\">").add(sheet.texts).line("</g>");
+    svg.line("<g id=\"" + sheet.id + "-board-numbers\" fill=\"#000\" stroke=\"none\" text-anchor=\"middle\">")
+        .add(sheet.boardNumbers).line("</g>");
     svg.line("</svg>");
-    return new FloorDrawing(svg.toString(), Length.ofMillimetres(190),
+    return new FloorDrawing(svg.toString(), Length.ofMillimetres((long) sheet.paper.width()),
         Length.ofMillimetres((long) StrictMath.ceil(height)));
-  }
-
-  private static String path(List<Ring> rings, long minX, long maxY, int scale) {
-    StringBuilder d = new StringBuilder();
-    for (Ring ring : rings) {
-      for (int i = 0; i < ring.size(); i++) {
-        d.append(i == 0 ? 'M' : 'L');
-        Svg.appendNumber(d, 5 + (ring.x(i) - minX) / 1e6 / scale);
-        d.append(' ');
-        Svg.appendNumber(d, 15 + (maxY - ring.y(i)) / 1e6 / scale);
-      }
-      d.append('Z');
-    }
-    return d.toString();
   }
 
   /**

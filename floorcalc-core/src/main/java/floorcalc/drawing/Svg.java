@@ -13,6 +13,12 @@ final class Svg {
     return this;
   }
 
+  /** Writes all that another has written. */
+  Svg add(Svg other) {
+    out.append(other.out);
+    return this;
+  }
+
   /** Writes an element that holds text. */
   Svg element(String name, String attributes, String text) {
     out.append('<').append(name);

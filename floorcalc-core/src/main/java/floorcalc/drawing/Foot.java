@@ -1,0 +1,151 @@
+package floorcalc.drawing;
+
+import floorcalc.plan.PieceKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** What stands below the drawing: scale bar, key to the marks, and notes. */
+final class Foot {
+  private static final double EDGE = 4;
+  private static final double KEY_LINE = 5.2;
+  private static final double NOTE_LINE = 3.5;
+  private static final double GLYPH = 8.5;
+  private static final double LONGEST_BAR = 60;
+  private static final Frame UPRIGHT = new Frame(1, 0, 0, -1);
+  private static final Frame TO_THE_RIGHT = new Frame(0, 1, 1, 0);
+
+  private final Sheet sheet;
+  private double x = EDGE;
+  private double y;
+
+  Foot(Sheet sheet) {
+    this.sheet = sheet;
+    this.y = sheet.paper.footTop();
+  }
+
+  /** Draws a bar of a round length, with its half. */
+  void scaleBar() {
+    long length = 10;
+    double unit = 1.0 / sheet.paper.scale();
+    for (long ten = 10; ten * unit <= LONGEST_BAR; ten *= 10) {
+      for (int times : new int[] {1, 2, 5}) {
+        if (ten * times * unit <= LONGEST_BAR) {
+          length = ten * times;
+        }
+      }
+    }
+    double width = length * unit;
+    double base = y + 4.5;
+    sheet.lines.line("<path stroke-width=\"0.25\" d=\"" + Sheet.segment(EDGE, base, EDGE + width, base)
+        + Sheet.segment(EDGE, base, EDGE, base - 1.6) + Sheet.segment(EDGE + width / 2, base, EDGE + width / 2, base - 1.1)
+        + Sheet.segment(EDGE + width, base, EDGE + width, base - 1.6) + "\"/>");
+    sheet.lines.line("<path stroke-width=\"0.8\" d=\"" + Sheet.segment(EDGE, base + 0.4, EDGE + width / 2, base + 0.4)
+        + "\"/>");
+    number("0", EDGE + 0.7, base - 3, Sheet.TEXT);
+    String text = length >= 1000 ? Words.grouped(length / 1000) + " m" : length + " mm";
+    number(text, EDGE + width, base - 3, Sheet.TEXT);
+    sheet.writeFrom("scale 1:" + Words.grouped(sheet.paper.scale()) + " when printed in full size", Sheet.TEXT,
+        EDGE + width + 2, base + 0.8);
+    y += 8.5;
+  }
+
+  /** Explains the marks that the drawing uses. */
+  void key(Set<PieceKind> kinds, double tick, Set<Mark> marks) {
+    for (PieceKind kind : kinds) {
+      double left = next(Words.kind(kind));
+      sheet.lines.line("<rect " + rectangle(left) + " fill=\"" + Boards.tone(kind) + "\" stroke-width=\"0.13\"/>");
+    }
+    if (marks.contains(Mark.SAWN)) {
+      double left = next("sawn side");
+      sheet.lines.line("<path stroke-width=\"0.13\" d=\"" + Sheet.segment(left, y + 0.5, left + 6, y + 0.5) + "\"/>");
+      sheet.lines.line("<path stroke-width=\"" + Svg.number(tick) + "\" stroke-dasharray=\"0.12 0.55\" d=\""
+          + Sheet.segment(left, y + 0.5 - tick / 2, left + 6, y + 0.5 - tick / 2) + "\"/>");
+    }
+    if (marks.contains(Mark.JOINT)) {
+      double left = next("factory ends meet");
+      sheet.lines.line("<path stroke-width=\"0.32\" d=\"" + Sheet.segment(left + 3, y - 1.6, left + 3, y + 1.6) + "\"/>");
+    }
+    if (marks.contains(Mark.BOARD_NUMBER)) {
+      double left = next("number of the board that the piece is cut from");
+      sheet.lines.line("<rect " + rectangle(left) + " stroke-width=\"0.13\"/>");
+      number("12", left + 3, Sheet.SMALLEST);
+    }
+    double row = next("row");
+    number("7", row + 3, Sheet.TEXT);
+    if (marks.contains(Mark.WALL_NUMBER)) {
+      double left = next("wall, its length in mm");
+      sheet.lines.line("<circle " + Svg.attribute("cx", left + 3) + ' ' + Svg.attribute("cy", y)
+          + " r=\"1.9\" stroke-width=\"0.15\"/>");
+      number("1", left + 3, 2.2);
+    }
+    double start = next("from the starting wall on, the way the rows follow");
+    RowMarks.startArrow(sheet.lines, TO_THE_RIGHT, y, start);
+    double way = next("the way each row is laid");
+    RowMarks.rowArrow(sheet.lines, UPRIGHT, way, -y);
+    if (marks.contains(Mark.PIPE)) {
+      double left = next("pipe");
+      Openings.pipe(sheet.lines, left + 3, y, 0.9);
+    }
+    x = EDGE;
+    y += KEY_LINE - 1;
+  }
+
+  /** Marks that not every drawing has. */
+  enum Mark {
+    /** A comb along what is sawn. */
+    SAWN,
+    /** A heavy line where boards meet end to end. */
+    JOINT,
+    /** Board numbers in the pieces. */
+    BOARD_NUMBER,
+    /** Numbers in rings at the walls. */
+    WALL_NUMBER,
+    /** A circle with a cross. */
+    PIPE
+  }
+
+  private String rectangle(double left) {
+    return Svg.attribute("x", left) + ' ' + Svg.attribute("y", y - 1.5) + " width=\"6\" height=\"3\"";
+  }
+
+  private void number(String digits, double middle, double size) {
+    number(digits, middle, y, size);
+  }
+
+  private void number(String digits, double middle, double height, double size) {
+    sheet.write(digits, size, new Box(middle, height, TextSize.width(digits) * size / 2, 0.39 * size, 1, 0));
+  }
+
+  /** Writes the words of the next entry and returns where its sign begins; goes to the next line when this one is full. */
+  private double next(String words) {
+    double width = GLYPH + TextSize.width(words) * Sheet.TEXT;
+    if (x > EDGE && x + width > sheet.paper.width() - EDGE) {
+      x = EDGE;
+      y += KEY_LINE;
+    }
+    double left = x;
+    sheet.writeFrom(words, Sheet.TEXT, left + GLYPH, y + TextSize.BASELINE * Sheet.TEXT);
+    x += width + 4;
+    return left;
+  }
+
+  /** Writes the notes, as many lines as the sheet has room for, and returns where the sheet may end. */
+  double notes() {
+    double width = sheet.paper.width() - 2 * EDGE;
+    List<String> lines = new ArrayList<>();
+    for (String note : sheet.notes()) {
+      lines.addAll(Words.wrap(note, Sheet.TEXT, width));
+    }
+    int room = (int) Math.floor((sheet.paper.highest() - y - 1) / NOTE_LINE);
+    if (lines.size() > room) {
+      lines = new ArrayList<>(lines.subList(0, Math.max(0, room - 1)));
+      lines.add("More notes than the sheet has room for; the plan itself has every figure.");
+    }
+    for (String line : lines) {
+      sheet.writeFrom(line, Sheet.TEXT, EDGE, y + 1);
+      y += NOTE_LINE;
+    }
+    return Math.min(sheet.paper.highest(), y + 1);
+  }
+}

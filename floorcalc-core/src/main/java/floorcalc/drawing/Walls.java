@@ -1,0 +1,204 @@
+package floorcalc.drawing;
+
+import floorcalc.measure.Length;
+import floorcalc.outline.Ring;
+import floorcalc.plan.Bay;
+import floorcalc.plan.FloorPlan;
+import floorcalc.plan.Room;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The walls as a black band outside the room's outline, the voids in grey, the expansion gap as the white line between
+ * them and the boards, and the walls' numbers and lengths.
+ */
+final class Walls {
+  /** Corners drawn of one room; more are thinned out. */
+  static final int MOST_CORNERS = 5000;
+  /** Walls that are numbered, each if there is room for its number. */
+  static final int MOST_NUMBERED = 200;
+  /** Other bays of the room that are drawn. */
+  private static final int MOST_BAYS = 20;
+  private static final double BAND = 1.0;
+  /** A gap narrower than this on paper is drawn this wide. */
+  private static final double CLEAR_GAP = 0.45;
+  private static final double RING = 1.9;
+  private static final double DIGITS = 2.2;
+
+  private final Sheet sheet;
+  private final Room room;
+  private final Shape outline;
+  private final Shape laidShell;
+  private final double extra;
+
+  Walls(Sheet sheet, Room room, Ring laidShell, Length gap) {
+    this.sheet = sheet;
+    this.room = room;
+    this.outline = Shape.of(sheet.paper, room.outline().shell(), room.outline().voids()).thinned(MOST_CORNERS);
+    this.laidShell = Shape.of(sheet.paper, laidShell, List.of()).thinned(MOST_CORNERS);
+    double onPaper = sheet.paper.of(gap);
+    this.extra = gap.isPositive() ? Math.max(0, CLEAR_GAP - onPaper) : 0;
+    if (room.outline().shell().size() + room.outline().voids().stream().mapToInt(Ring::size).sum() > MOST_CORNERS) {
+      sheet.note("The outline has more corners than can be drawn: it is shown with every few of them only.");
+    }
+  }
+
+  /** Returns how far outside the outline the walls are drawn so that the gap shows. */
+  double extra() {
+    return extra;
+  }
+
+  /** Returns how far outside the outline the band of a wall ends. */
+  double outerFace() {
+    return extra + BAND;
+  }
+
+  /** Tells whether a text may stand here: on the sheet, outside the bay, and nothing else is there. */
+  boolean clear(Box box) {
+    return sheet.paper.shows(box) && sheet.free(box) && !laidShell.touches(box);
+  }
+
+  void draw() {
+    String shell = ringPath(0);
+    sheet.floor.line("<path id=\"" + sheet.id + "-walls\" fill=\"#fff\" stroke-width=\"" + Svg.number(2 * outerFace())
+        + "\" stroke-miterlimit=\"6\" d=\"" + shell + "\"/>");
+    sheet.floor.line("<path fill=\"#fff\" stroke=\"#fff\" stroke-width=\"" + Svg.number(2 * extra)
+        + "\" stroke-miterlimit=\"6\" d=\"" + shell + "\"/>");
+    for (int r = 1; r < outline.rings(); r++) {
+      Shape one = outline.ring(r);
+      double narrow = Math.min(one.high(1, 0) - one.low(1, 0), one.high(0, 1) - one.low(0, 1));
+      double inner = narrow > 4 * extra ? extra : 0;
+      sheet.floor.line("<path fill=\"#a8a8a8\" stroke=\"#fff\" stroke-width=\"" + Svg.number(2 * inner) + "\" d=\""
+          + one.path() + "\"/>");
+    }
+    for (int i = 0; i < outline.size(0); i++) {
+      double dx = outline.x(0, i + 1) - outline.x(0, i);
+      double dy = outline.y(0, i + 1) - outline.y(0, i);
+      double length = Math.sqrt(dx * dx + dy * dy);
+      if (length > 0) {
+        double nx = -dy / length * outerFace() / 2;
+        double ny = dx / length * outerFace() / 2;
+        sheet.take(Box.along(outline.x(0, i) + nx, outline.y(0, i) + ny, outline.x(0, i + 1) + nx,
+            outline.y(0, i + 1) + ny, outerFace()).grown(0.15));
+      }
+    }
+  }
+
+  /** Draws the other bays of the room as empty outlines with their names. */
+  void drawOtherBays(FloorPlan plan, Bay bay) {
+    int others = 0;
+    for (Bay other : plan.bays()) {
+      if (other.bay().equals(bay.bay()) || !other.room().equals(bay.room()) || others >= MOST_BAYS) {
+        continue;
+      }
+      others++;
+      Shape shape = Shape.of(sheet.paper, other.laid().shell(), List.of()).thinned(MOST_CORNERS / MOST_BAYS);
+      sheet.floor.line("<path stroke-width=\"0.15\" stroke-dasharray=\"1.5 1\" d=\"" + shape.path() + "\"/>");
+      String name = TextSize.cut("bay " + other.bay(), Sheet.TEXT, 40);
+      Box box = new Box((shape.low(1, 0) + shape.high(1, 0)) / 2, (shape.low(0, 1) + shape.high(0, 1)) / 2,
+          TextSize.width(name) * Sheet.TEXT / 2, TextSize.halfHeight(name) * Sheet.TEXT, 1, 0);
+      if (shape.holds(box) && sheet.free(box)) {
+        sheet.write(name, Sheet.TEXT, box);
+      }
+    }
+    if (others > 0) {
+      sheet.note("Bays drawn as broken lines are on sheets of their own.");
+    }
+  }
+
+  private String ringPath(int ring) {
+    return outline.ring(ring).path();
+  }
+
+  /** Sets each wall's number in a ring, and its length unless the dimension lines show it; false if there are too many. */
+  boolean number() {
+    Ring shell = room.outline().shell();
+    if (shell.size() > MOST_NUMBERED) {
+      sheet.note("The walls are not numbered: there are " + Words.grouped(shell.size()) + " of them, and at most "
+          + MOST_NUMBERED + " are.");
+      return false;
+    }
+    List<String> left = new ArrayList<>();
+    String across = extent(1, 0);
+    String up = extent(0, 1);
+    for (int i = 0; i < shell.size(); i++) {
+      int next = (i + 1) % shell.size();
+      double dx = (double) shell.x(next) - shell.x(i);
+      double dy = (double) shell.y(next) - shell.y(i);
+      String length = Words.whole(Length.ofNanometres((long) StrictMath.rint(Math.sqrt(dx * dx + dy * dy))));
+      boolean shown = dy == 0 && length.equals(across) || dx == 0 && length.equals(up);
+      String number = Integer.toString(i + 1);
+      double x1 = sheet.paper.x(shell.x(i));
+      double y1 = sheet.paper.y(shell.y(i));
+      double x2 = sheet.paper.x(shell.x(next));
+      double y2 = sheet.paper.y(shell.y(next));
+      if (!shown && set(number, length, x1, y1, x2, y2)) {
+        continue;
+      }
+      if (!set(number, "", x1, y1, x2, y2)) {
+        left.add(number + " (" + length + ")");
+      } else if (!shown) {
+        left.add(number + " (" + length + ")");
+      }
+    }
+    if (!left.isEmpty()) {
+      sheet.note("Walls without room for number or length, with their lengths in mm: " + Words.list(left, 24) + ".");
+    }
+    return true;
+  }
+
+  private String extent(double ax, double ay) {
+    return Words.whole(Words.fromMillimetres(sheet.paper.floor(outline.high(ax, ay) - outline.low(ax, ay))));
+  }
+
+  private boolean set(String number, String length, double x1, double y1, double x2, double y2) {
+    double dx = x2 - x1;
+    double dy = y2 - y1;
+    double wall = Math.sqrt(dx * dx + dy * dy);
+    double text = length.isEmpty() ? 0 : TextSize.width(length) * Sheet.TEXT + 0.8;
+    double ring = Math.max(RING, TextSize.width(number) * DIGITS / 2 + 0.5);
+    if (wall < 1.2 || !length.isEmpty() && wall < 0.8 * (text + 2 * ring)) {
+      return false;
+    }
+    double turn = StrictMath.toRadians(Sheet.turn(dx, dy));
+    double rx = StrictMath.cos(turn);
+    double ry = StrictMath.sin(turn);
+    double half = ring + text / 2;
+    for (double away = outerFace() + 0.5 + RING; away < 12; away += 0.75) {
+      for (double share : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
+        double x = x1 + share * dx - dy / wall * away;
+        double y = y1 + share * dy + dx / wall * away;
+        if (clear(new Box(x, y, half + 0.3, RING + 0.3, rx, ry))) {
+          Box digits = new Box(x - text / 2 * rx, y - text / 2 * ry, ring, RING, rx, ry);
+          sheet.lines.line("<circle " + Svg.attribute("cx", digits.x()) + ' ' + Svg.attribute("cy", digits.y()) + ' '
+              + Svg.attribute("r", ring) + " stroke-width=\"0.15\"/>");
+          sheet.write(number, DIGITS, digits);
+          if (!length.isEmpty()) {
+            double shift = ring + 0.4;
+            sheet.write(length, Sheet.TEXT, new Box(x + shift * rx, y + shift * ry, text / 2 - 0.4, RING, rx, ry));
+          }
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Names the voids that are large enough. */
+  void nameVoids() {
+    for (int r = 1; r < outline.rings() && r <= MOST_NUMBERED; r++) {
+      Shape one = outline.ring(r);
+      String name = outline.rings() == 2 ? "void" : "void " + r;
+      double x = (one.low(1, 0) + one.high(1, 0)) / 2;
+      double y = (one.low(0, 1) + one.high(0, 1)) / 2;
+      double half = TextSize.width(name) * Sheet.TEXT / 2;
+      for (int quarter = 0; quarter < 2; quarter++) {
+        Box box = new Box(x, y, half, TextSize.halfHeight(name) * Sheet.TEXT, quarter == 0 ? 1 : 0, quarter == 0 ? 0 : -1);
+        if (one.holds(box) && sheet.free(box)) {
+          sheet.write(name, Sheet.TEXT, box);
+          break;
+        }
+      }
+    }
+  }
+}
