@@ -41,7 +41,7 @@ public final class MeasuringError {
         }
       }
     }
-    List<Step> steps = governing == null ? List.of() : List.of(step(governing, plusMinus));
+    List<Step> steps = governing == null ? List.of() : List.of(step(governing, line, plusMinus));
     return Calculated.of(new MeasuringError(plusMinus, ranges, worst), steps, findings);
   }
 
@@ -84,19 +84,18 @@ public final class MeasuringError {
     }
   }
 
-  private static Step step(StripRange governing, Length error) {
-    Length worst = governing.worst();
-    String name = governing.stop().name();
-    boolean starting = governing.sooner().equals(governing.later()) && governing.measured().equals(worst);
-    if (starting || worst.isZero()) {
-      return new Step("worst-strip", "How narrow can the strip at " + name + " get within the error?"
-          + (worst.isZero() ? " It passes through nothing." : " It is set out from there, so it stays."),
-          "s' = " + (worst.isZero() ? "0 mm" : "s"), List.of(Term.of("s", "strip as measured", governing.measured())),
-          worst, Source.DEFINITION);
+  private static Step step(StripRange governing, StartLine line, Length error) {
+    Stop stop = governing.stop();
+    String question = "How narrow can the strip at " + stop.name() + " get within the error?";
+    Term measured = Term.of("s", "strip as measured", governing.measured());
+    if (isStartingWall(stop, line)) {
+      return new Step("worst-strip", question + " The rows are set out from there, so it stays.", "s' = s",
+          List.of(measured), governing.worst(), Source.DEFINITION);
     }
-    return new Step("worst-strip", "How narrow can the strip at " + name + " get within the error?", "s' = s - e",
-        List.of(Term.of("s", "strip as measured", governing.measured()), Term.of("e", "measuring error", error)),
-        worst, Source.DEFINITION);
+    return new Step("worst-strip", question, "s' = 0 mm if s <= e, 0 mm if s + e > p - t, else s - e",
+        List.of(measured, Term.of("e", "measuring error", error), Term.of("p", "laid pitch", line.pitch()),
+            Term.of("t", "how far the stop runs off across the rows", stop.taper())), governing.worst(),
+        Source.DEFINITION);
   }
 
   /**

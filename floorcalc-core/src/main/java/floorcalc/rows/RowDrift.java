@@ -63,9 +63,9 @@ public final class RowDrift {
    *
    * @param nominal the division with the nominal pitch, not null
    * @param laidPitch the pitch as laid, not null, more than zero
-   * @return the drift with the steps {@code drift} and {@code last-row-as-laid}, and a finding
-   *     {@code last-row-narrower-than-drift} where the drift eats the last row up, adds another or leaves it narrower
-   *     than the minimum; not null
+   * @return the drift with the steps {@code drift} and {@code last-row-as-laid}, and one of the findings
+   *     {@code last-row-narrower-than-drift}, {@code drift-adds-row} and {@code drift-narrows-last-row} where the drift
+   *     is more than the last row, leaves more than a board for it, or leaves less than the minimum; not null
    * @throws IllegalArgumentException if the pitch is out of range
    */
   public static Calculated<RowDrift> of(RowDivision nominal, Length laidPitch) {
@@ -81,18 +81,22 @@ public final class RowDrift {
   }
 
   private static List<Finding> findings(RowDivision nominal, Length laidPitch, Length drift, Length last) {
-    String what;
     if (nominal.lastRow().compareTo(drift.abs()) < 0) {
-      what = "the last row, " + nominal.lastRow() + ", is narrower than the drift of " + drift;
-    } else if (last.compareTo(laidPitch) > 0) {
-      what = "the drift of " + drift + " leaves " + last + " for the last row, more than a board of " + laidPitch;
-    } else if (last.compareTo(nominal.minimum()) < 0) {
-      what = "the drift of " + drift + " leaves " + last + " for the last row, less than the " + nominal.minimum()
-          + " asked for";
-    } else {
-      return List.of();
+      return warning("last-row-narrower-than-drift", nominal,
+          "the last row, " + nominal.lastRow() + ", is narrower than the drift of " + drift);
     }
-    return List.of(new Finding("last-row-narrower-than-drift", Severity.WARNING, "row " + nominal.rows(),
+    String leaves = "the drift of " + drift + " leaves " + last + " for the last row, ";
+    if (last.compareTo(laidPitch) > 0) {
+      return warning("drift-adds-row", nominal, leaves + "more than a board of " + laidPitch);
+    }
+    if (last.compareTo(nominal.minimum().min(laidPitch)) < 0) {
+      return warning("drift-narrows-last-row", nominal, leaves + "less than the " + nominal.minimum() + " asked for");
+    }
+    return List.of();
+  }
+
+  private static List<Finding> warning(String code, RowDivision nominal, String what) {
+    return List.of(new Finding(code, Severity.WARNING, "row " + nominal.rows(),
         what + "; divide the width again with the pitch as laid", Source.DEFINITION));
   }
 

@@ -20,7 +20,7 @@ final class Published {
   static void commonPractice(Situation job) {
     Length limit = Length.ofMillimetres(15);
     Length ends = Length.ofMillimetres(job.thickness().compareTo(limit) >= 0 ? 500 : 300);
-    String byThickness = "500 mm if t >= 15 mm, else 300 mm";
+    String byThickness = "d = 500 mm if t >= 15 mm, else 300 mm";
     Term t = Term.of("t", "thickness of the boards", job.thickness());
     job.put(LayingRules.EXPANSION_GAP, Length.ofMillimetres(10), PRACTICE);
     job.put(LayingRules.MINIMUM_ROW_WIDTH, Length.ofMillimetres(70), PRACTICE);
@@ -63,7 +63,7 @@ final class Published {
     int inches = width.compareTo(Length.ofInches(3, 0, 1)) < 0 ? 6 : width.compareTo(Length.ofInches(5, 0, 1)) <= 0
         ? 8 : 10;
     job.put(LayingRules.MINIMUM_JOINT_OFFSET, Length.ofInches(inches, 0, 1), source,
-        "6 in if b < 3 in, 8 in if b <= 5 in, else 10 in", Term.of("b", "cover width of the boards", width));
+        "d = 6 in if b < 3 in, 8 in if b <= 5 in, else 10 in", Term.of("b", "cover width of the boards", width));
   }
 
   /** Plank, preferred: joint offset of two widths. */

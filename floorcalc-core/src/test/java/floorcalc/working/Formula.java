@@ -1,0 +1,108 @@
+package floorcalc.working;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Map;
+
+/** Plain arithmetic over decimals: + - * / brackets, ceil, floor, abs, min, max, lengths in mm and in. */
+final class Formula {
+  private static final MathContext EXACT_ENOUGH = new MathContext(80);
+
+  private final String text;
+  private final Map<String, BigDecimal> values;
+  private int at;
+
+  Formula(String text, Map<String, BigDecimal> values) {
+    this.text = text.replace(" ", "");
+    this.values = values;
+  }
+
+  BigDecimal value() {
+    BigDecimal value = sum();
+    if (at != text.length()) {
+      throw new IllegalArgumentException("cannot read '" + text.substring(at) + "' in '" + text + "'");
+    }
+    return value;
+  }
+
+  private BigDecimal sum() {
+    BigDecimal value = product();
+    while (true) {
+      if (take("+")) {
+        value = value.add(product());
+      } else if (take("-")) {
+        value = value.subtract(product());
+      } else {
+        return value;
+      }
+    }
+  }
+
+  private BigDecimal product() {
+    BigDecimal value = factor();
+    while (true) {
+      if (take("*")) {
+        value = value.multiply(factor());
+      } else if (take("/")) {
+        value = value.divide(factor(), EXACT_ENOUGH);
+      } else {
+        return value;
+      }
+    }
+  }
+
+  private BigDecimal factor() {
+    if (take("(")) {
+      BigDecimal value = sum();
+      require(")");
+      return value;
+    }
+    String word = word();
+    if (take("(")) {
+      BigDecimal value = sum();
+      while (take(",")) {
+        BigDecimal next = sum();
+        value = word.equals("min") ? value.min(next) : value.max(next);
+      }
+      require(")");
+      return switch (word) {
+        case "ceil" -> value.setScale(0, RoundingMode.CEILING);
+        case "floor" -> value.setScale(0, RoundingMode.FLOOR);
+        case "abs" -> value.abs();
+        case "min", "max" -> value;
+        default -> throw new IllegalArgumentException("unknown function " + word + " in '" + text + "'");
+      };
+    }
+    if (values.containsKey(word)) {
+      return values.get(word);
+    }
+    if (word.endsWith("mm")) {
+      return new BigDecimal(word.substring(0, word.length() - 2)).movePointRight(6);
+    }
+    if (word.endsWith("in")) {
+      return new BigDecimal(word.substring(0, word.length() - 2)).multiply(BigDecimal.valueOf(25_400_000));
+    }
+    return new BigDecimal(word);
+  }
+
+  private String word() {
+    int from = at;
+    while (at < text.length() && (Character.isLetterOrDigit(text.charAt(at)) || "'.".indexOf(text.charAt(at)) >= 0)) {
+      at++;
+    }
+    return text.substring(from, at);
+  }
+
+  private boolean take(String sign) {
+    boolean here = text.startsWith(sign, at);
+    at += here ? sign.length() : 0;
+    return here;
+  }
+
+  private void require(String sign) {
+    if (!take(sign)) {
+      throw new IllegalArgumentException("'" + sign + "' is missing in '" + text + "'");
+    }
+  }
+}
