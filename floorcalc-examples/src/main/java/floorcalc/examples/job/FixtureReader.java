@@ -84,7 +84,7 @@ final class FixtureReader {
 
   private static Optional<Pipe> pipe(Fields fields, Optional<Walls> walls) {
     Optional<Point> at = fields.required("at", "the middle of the pipe as a point [x, y]").flatMap(RingReader::point);
-    Optional<Length> diameter = fields.requiredLength("diameter", LengthRange.PIPE);
+    Optional<Length> diameter = fields.requiredLength("diameter", LengthRange.THICKNESS);
     if (at.isPresent() && walls.isPresent() && !walls.get().onFloor(at.get())) {
       fields.mistake("at", "found " + at.get() + ", which is not on the floor of the room; must be inside its outline"
           + " and outside its voids");

@@ -49,7 +49,7 @@ final class HeightReader {
     for (Value item : readings) {
       item.object("a straightedge reading", List.of("span", "gap", "at")).ifPresent(reading -> {
         reading.requiredLength("span", LengthRange.SIZE);
-        reading.requiredLength("gap", LengthRange.GAP);
+        reading.requiredLength("gap", LengthRange.OPENING);
         reading.optional("at").flatMap(RingReader::point);
       });
     }

@@ -31,10 +31,8 @@ final class JobLimits {
   static final Length LONGEST_BOARD = Length.ofMillimetres(100_000);
   static final Length WIDEST_BOARD = Length.ofMillimetres(10_000);
   static final Length SMALLEST_BOARD = Length.ofMillimetres(1);
-  static final Length THICKEST_BOARD = Length.ofMillimetres(1000);
-  static final Length WIDEST_GAP = Length.ofMillimetres(1000);
-  static final Length WIDEST_KERF = Length.ofMillimetres(100);
-  static final Length THICKEST_PIPE = Length.ofMillimetres(1000);
+  /** A board, a pipe, or the gap under a straightedge. */
+  static final Length THICKEST = Length.ofMillimetres(1000);
 
   private JobLimits() {
   }

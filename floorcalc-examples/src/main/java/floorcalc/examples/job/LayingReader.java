@@ -49,18 +49,17 @@ final class LayingReader {
   }
 
   private static Laying laying(Fields fields, LayingRules defaults, Optional<BoardGoods> goods) {
+    Optional<Length> endPiece = length(fields, "minimumEndPiece", LayingRules.MINIMUM_END_PIECE);
+    Optional<Length> offset = length(fields, "minimumJointOffset", LayingRules.MINIMUM_JOINT_OFFSET);
+    Optional<Length> kerf = length(fields, "sawKerf", LayingRules.SAW_KERF);
     LayingRules rules = defaults;
-    rules = with(rules, LayingRules.EXPANSION_GAP, fields.optionalLength("expansionGap", LengthRange.GAP));
-    rules = with(rules, LayingRules.MINIMUM_ROW_WIDTH,
-        fields.optionalLength("minimumRowWidth", LengthRange.SIZE_OR_ZERO));
-    Optional<Length> endPiece = fields.optionalLength("minimumEndPiece", LengthRange.SIZE_OR_ZERO);
+    rules = with(rules, LayingRules.EXPANSION_GAP, length(fields, "expansionGap", LayingRules.EXPANSION_GAP));
+    rules = with(rules, LayingRules.MINIMUM_ROW_WIDTH, length(fields, "minimumRowWidth", LayingRules.MINIMUM_ROW_WIDTH));
     rules = with(rules, LayingRules.MINIMUM_END_PIECE, endPiece);
-    Optional<Length> offset = fields.optionalLength("minimumJointOffset", LengthRange.SIZE_OR_ZERO);
     rules = with(rules, LayingRules.MINIMUM_JOINT_OFFSET, offset);
-    Optional<Length> kerf = fields.optionalLength("sawKerf", LengthRange.KERF);
     rules = with(rules, LayingRules.SAW_KERF, kerf);
-    rules = with(rules, LayingRules.SPARE_SHARE,
-        fields.optional("spareShare").flatMap(share -> share.number(BigDecimal.ZERO, BigDecimal.ONE)));
+    rules = with(rules, LayingRules.SPARE_SHARE, fields.optional("spareShare")
+        .flatMap(share -> share.number(LayingRules.SPARE_SHARE.least(), LayingRules.SPARE_SHARE.most())));
     DirectionChoice direction =
         fields.optional("direction").flatMap(LayingReader::direction).orElse(DirectionChoice.LONGEST_WALL);
     OffcutUse offcuts =
@@ -77,8 +76,13 @@ final class LayingReader {
       return rules;
     }
     LayingRules along = with(rules, LayingRules.MAXIMUM_RUN_ALONG,
-        runs.get().optionalLength("alongBoards", LengthRange.SIZE));
-    return with(along, LayingRules.MAXIMUM_RUN_ACROSS, runs.get().optionalLength("acrossBoards", LengthRange.SIZE));
+        length(runs.get(), "alongBoards", LayingRules.MAXIMUM_RUN_ALONG));
+    return with(along, LayingRules.MAXIMUM_RUN_ACROSS,
+        length(runs.get(), "acrossBoards", LayingRules.MAXIMUM_RUN_ACROSS));
+  }
+
+  private static Optional<Length> length(Fields fields, String name, RuleKey<Length> key) {
+    return fields.optionalLength(name, LengthRange.of(key));
   }
 
   private static <T> LayingRules with(LayingRules rules, RuleKey<T> key, Optional<T> value) {

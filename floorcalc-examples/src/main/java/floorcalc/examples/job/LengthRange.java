@@ -1,28 +1,33 @@
 package floorcalc.examples.job;
 
 import floorcalc.measure.Length;
+import floorcalc.rules.RuleKey;
 
-/** The lengths that a field allows. */
-enum LengthRange {
+/**
+ * The lengths that a field allows, both ends among them; a least length of one nanometre stands for "more than 0".
+ *
+ * @param least the smallest
+ * @param most the largest
+ */
+record LengthRange(Length least, Length most) {
+  private static final Length ABOVE_ZERO = Length.ofNanometres(1);
+  private static final long METRE = 1_000_000_000L;
+  private static final long KILOMETRE = 1000 * METRE;
+
   /** A coordinate or a difference. */
-  ANYWHERE(JobLimits.FARTHEST.negated(), JobLimits.FARTHEST),
+  static final LengthRange ANYWHERE = new LengthRange(JobLimits.FARTHEST.negated(), JobLimits.FARTHEST);
   /** A step up or down. */
-  HEIGHT(JobLimits.WIDEST_BOARD.negated(), JobLimits.WIDEST_BOARD),
-  SIZE(Length.ofNanometres(1), JobLimits.FARTHEST),
-  SIZE_OR_ZERO(Length.ZERO, JobLimits.FARTHEST),
-  BOARD_LENGTH(JobLimits.SMALLEST_BOARD, JobLimits.LONGEST_BOARD),
-  COVER_WIDTH(JobLimits.SMALLEST_BOARD, JobLimits.WIDEST_BOARD),
-  THICKNESS(Length.ofNanometres(1), JobLimits.THICKEST_BOARD),
-  GAP(Length.ZERO, JobLimits.WIDEST_GAP),
-  KERF(Length.ZERO, JobLimits.WIDEST_KERF),
-  PIPE(Length.ofNanometres(1), JobLimits.THICKEST_PIPE);
+  static final LengthRange HEIGHT = new LengthRange(JobLimits.WIDEST_BOARD.negated(), JobLimits.WIDEST_BOARD);
+  static final LengthRange SIZE = new LengthRange(ABOVE_ZERO, JobLimits.FARTHEST);
+  static final LengthRange SIZE_OR_ZERO = new LengthRange(Length.ZERO, JobLimits.FARTHEST);
+  static final LengthRange BOARD_LENGTH = new LengthRange(JobLimits.SMALLEST_BOARD, JobLimits.LONGEST_BOARD);
+  static final LengthRange COVER_WIDTH = new LengthRange(JobLimits.SMALLEST_BOARD, JobLimits.WIDEST_BOARD);
+  static final LengthRange THICKNESS = new LengthRange(ABOVE_ZERO, JobLimits.THICKEST);
+  static final LengthRange OPENING = new LengthRange(Length.ZERO, JobLimits.THICKEST);
 
-  private final Length least;
-  private final Length most;
-
-  LengthRange(Length least, Length most) {
-    this.least = least;
-    this.most = most;
+  /** The lengths that a rule takes. */
+  static LengthRange of(RuleKey<Length> key) {
+    return new LengthRange(key.least(), key.most());
   }
 
   boolean contains(Length length) {
@@ -30,16 +35,15 @@ enum LengthRange {
   }
 
   String words() {
-    String from = least.toNanometres() == 1 ? "of more than 0 mm and at most " : "from " + inWords(least) + " to ";
-    return "a length " + from + inWords(most);
+    return "a length "
+        + (least.equals(ABOVE_ZERO) ? "of more than 0 mm and at most " : "from " + inWords(least) + " to ") + inWords(most);
   }
 
   private static String inWords(Length length) {
-    long metre = 1_000_000_000L;
-    if (length.toNanometres() % (1000 * metre) == 0 && !length.isZero()) {
-      return length.toNanometres() / (1000 * metre) + " km";
+    long nanometres = length.toNanometres();
+    if (nanometres != 0 && nanometres % KILOMETRE == 0) {
+      return nanometres / KILOMETRE + " km";
     }
-    return length.toNanometres() % metre == 0 && !length.isZero()
-        ? length.toNanometres() / metre + " m" : length.toString();
+    return nanometres != 0 && nanometres % METRE == 0 ? nanometres / METRE + " m" : length.toString();
   }
 }

@@ -1,0 +1,88 @@
+package floorcalc.examples;
+
+import floorcalc.examples.job.BadJobException;
+import floorcalc.examples.job.JobFile;
+import floorcalc.examples.job.JobReader;
+import floorcalc.examples.job.Mistake;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A job named on the command line.
+ *
+ * @param typed what was typed: a path, or {@code -} for standard input
+ * @param folder the name of the folder that its results go to
+ */
+record JobInput(String typed, String folder) {
+  static final String STANDARD_INPUT = "-";
+  private static final int READ_AT_MOST = 20_000_001;
+  private static final String ENDING = ".json";
+
+  static JobInput of(String typed) {
+    if (typed.equals(STANDARD_INPUT)) {
+      return new JobInput(typed, "standard-input");
+    }
+    Path file = Path.of(typed).getFileName();
+    String name = file == null ? "" : file.toString();
+    boolean ends = name.toLowerCase(Locale.ROOT).endsWith(ENDING);
+    return new JobInput(typed, ends ? name.substring(0, name.length() - ENDING.length()) : name);
+  }
+
+  /** Says what is wrong with the names: two jobs that would write to one folder, or none to write to. */
+  static List<String> clashes(List<JobInput> inputs) {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < inputs.size(); i++) {
+      JobInput input = inputs.get(i);
+      if (input.folder.isEmpty() || input.folder.equals(".") || input.folder.equals("..")) {
+        lines.add(input.typed + ": the results go to a folder named after the file without .json, and nothing is left of"
+            + " this name; rename the file");
+      }
+      for (int j = 0; j < i; j++) {
+        if (input.folder.equalsIgnoreCase(inputs.get(j).folder)) {
+          lines.add(input.typed + ": the results go to a folder named after the file, and " + inputs.get(j).typed
+              + " has that name already; rename one of the two or plan them with different --out folders");
+          break;
+        }
+      }
+    }
+    return lines;
+  }
+
+  /** Reads the job; what is wrong with it is added to the lines. */
+  List<JobFile> read(InputStream standardInput, List<String> lines) {
+    try {
+      return List.of(JobReader.read(bytes(standardInput)));
+    } catch (NoSuchFileException missing) {
+      lines.add(typed + ": cannot be read: there is no such file");
+    } catch (AccessDeniedException denied) {
+      lines.add(typed + ": cannot be read: access is denied");
+    } catch (IOException fault) {
+      lines.add(typed + ": cannot be read: " + (Files.isDirectory(Path.of(typed)) ? "it is a folder" : reason(fault)));
+    } catch (BadJobException bad) {
+      int count = bad.mistakes().size();
+      lines.add(typed + ": " + count + (count == 1 ? " mistake" : " mistakes") + ", nothing was planned or written");
+      bad.mistakes().stream().map(Mistake::toString).forEach(lines::add);
+    }
+    return List.of();
+  }
+
+  private byte[] bytes(InputStream standardInput) throws IOException {
+    if (typed.equals(STANDARD_INPUT)) {
+      return standardInput.readNBytes(READ_AT_MOST);
+    }
+    try (InputStream file = Files.newInputStream(Path.of(typed))) {
+      return file.readNBytes(READ_AT_MOST);
+    }
+  }
+
+  private static String reason(IOException fault) {
+    return fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
+  }
+}

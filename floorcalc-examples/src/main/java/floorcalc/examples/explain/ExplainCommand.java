@@ -1,0 +1,40 @@
+package floorcalc.examples.explain;
+
+import java.io.PrintStream;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Shows the working of one calculation. */
+@Command(name = "explain", mixinStandardHelpOptions = true,
+    description = "Shows the working of one calculation: the question, the formula, the numbers put in, the result, the"
+        + " source. A length is a number of millimetres or tape notation such as \"12' 7 5/8\\\"\".")
+public final class ExplainCommand implements Runnable {
+  @Spec
+  private CommandSpec spec;
+
+  private ExplainCommand() {
+  }
+
+  /**
+   * Returns the command with one subcommand for each calculation.
+   *
+   * @param out where the working is printed, not null
+   * @return the command, not null
+   */
+  public static CommandLine of(PrintStream out) {
+    CommandLine line = new CommandLine(new ExplainCommand());
+    for (Explaining calculation : new Explaining[] {new ExplainLength(out), new ExplainRows(out), new ExplainDrift(out),
+        new ExplainGap(out), new ExplainJoints(out), new ExplainPacks(out), new ExplainRules(out)}) {
+      line.addSubcommand(calculation);
+    }
+    return line;
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "say what to explain: " + String.join(", ", spec.subcommands().keySet()));
+  }
+}

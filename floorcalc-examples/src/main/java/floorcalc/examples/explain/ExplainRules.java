@@ -1,0 +1,49 @@
+package floorcalc.examples.explain;
+
+import floorcalc.measure.Length;
+import floorcalc.rules.LayingRules;
+import floorcalc.rules.RuleSet;
+import floorcalc.rules.RuleValue;
+import floorcalc.working.Calculated;
+import floorcalc.working.Step;
+import floorcalc.working.Term;
+import java.io.PrintStream;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Shows what a rule set asks of boards of a size, and whose rules these are. */
+@Command(name = "rules", mixinStandardHelpOptions = true,
+    description = "Shows what a rule set asks of boards of a size, and whose rule each is.")
+final class ExplainRules extends Explaining {
+  @Option(names = "--set", paramLabel = "NAME", defaultValue = "common practice",
+      description = "Rule set; \"common practice\" if not given. A wrong name lists the sets.")
+  private String set;
+
+  @Option(names = "--thickness", required = true, paramLabel = "LENGTH", converter = Typed.OfLength.class,
+      description = "Thickness of the boards.")
+  private Length thickness;
+
+  @Option(names = "--width", required = true, paramLabel = "LENGTH", converter = Typed.OfLength.class,
+      description = "Cover width of the boards.")
+  private Length width;
+
+  ExplainRules(PrintStream out) {
+    super(out);
+  }
+
+  @Override
+  Calculated<LayingRules> calculate() {
+    LayingRules rules = RuleSet.named(set).forBoard(thickness, width);
+    List<Step> steps = new ArrayList<>();
+    for (RuleValue<?> rule : rules.all()) {
+      Object value = rule.value() instanceof BigDecimal number ? number.toPlainString() : rule.value();
+      steps.add(new Step(rule.key().name(), "What does the set ask for: " + rule.key().meaning() + "?", set,
+          List.of(Term.of("thickness", "thickness of the boards", thickness),
+              Term.of("width", "cover width of the boards", width)), value, rule.source()));
+    }
+    return Calculated.of(rules, steps);
+  }
+}

@@ -1,0 +1,99 @@
+package floorcalc.examples.explain;
+
+import floorcalc.measure.Length;
+import floorcalc.measure.TapeNotationException;
+import floorcalc.outline.Outline;
+import floorcalc.outline.OutlineCheck;
+import floorcalc.outline.OutlineFault;
+import floorcalc.outline.Point;
+import floorcalc.outline.Ring;
+import floorcalc.outline.Wkt;
+import floorcalc.rows.RowWay;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** What is typed for an option: lengths, lists of lengths, outlines. A plain number is millimetres. */
+final class Typed {
+  private Typed() {
+  }
+
+  static Length length(String text) {
+    try {
+      return text.matches("-?[0-9]+(\\.[0-9]+)?") ? Length.ofMillimetres(text) : Length.parse(text);
+    } catch (TapeNotationException | ArithmeticException fault) {
+      throw new TypeConversionException(fault.getMessage());
+    }
+  }
+
+  /** Reads a length. */
+  static final class OfLength implements ITypeConverter<Length> {
+    @Override
+    public Length convert(String text) {
+      return length(text);
+    }
+  }
+
+  /** Reads lengths with commas between them; nothing at all is a row without joints. */
+  static final class OfLengths implements ITypeConverter<Lengths> {
+    @Override
+    public Lengths convert(String text) {
+      return new Lengths(text.isBlank() ? List.of()
+          : Arrays.stream(text.split(",", -1)).map(part -> length(part.strip())).toList());
+    }
+  }
+
+  /** Several lengths in one option. */
+  record Lengths(List<Length> list) {
+  }
+
+  /** Reads an outline as well-known text or as corners {@code x,y x,y x,y}. */
+  static final class OfOutline implements ITypeConverter<Outline> {
+    @Override
+    public Outline convert(String text) {
+      Outline outline;
+      try {
+        outline = text.strip().toUpperCase(Locale.ROOT).startsWith("POLYGON") ? Wkt.parse(text) : Outline.of(ring(text));
+      } catch (IllegalArgumentException fault) {
+        throw new TypeConversionException(fault.getMessage());
+      }
+      List<OutlineFault> faults = OutlineCheck.faultsOf(outline);
+      if (!faults.isEmpty()) {
+        throw new TypeConversionException(
+            faults.stream().map(OutlineFault::message).collect(Collectors.joining("; also: ")));
+      }
+      return outline;
+    }
+
+    private static Ring ring(String text) {
+      List<Point> corners = new ArrayList<>();
+      for (String corner : text.strip().split("\\s+")) {
+        String[] parts = corner.split(",", -1);
+        if (parts.length != 2) {
+          throw new TypeConversionException("found [" + corner + "] as a corner; write corners as x,y with blanks between"
+              + " them, such as 0,0 4210,0 4195,3620 0,3605");
+        }
+        corners.add(Point.of(length(parts[0]), length(parts[1])));
+      }
+      return Ring.of(corners);
+    }
+  }
+
+  /** Reads a way to choose the first row. */
+  static final class OfWay implements ITypeConverter<RowWay> {
+    @Override
+    public RowWay convert(String text) {
+      return Arrays.stream(RowWay.values()).filter(way -> name(way).equals(text)).findFirst()
+          .orElseThrow(() -> new TypeConversionException("found [" + text + "]; must be one of "
+              + Arrays.stream(RowWay.values()).map(OfWay::name).collect(Collectors.joining(", "))));
+    }
+
+    private static String name(RowWay way) {
+      return way.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
+}

@@ -1,0 +1,79 @@
+package floorcalc.examples.sheet;
+
+import floorcalc.examples.job.JobFile;
+import floorcalc.plan.Bay;
+import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorPlan;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * The printable job sheet: one HTML file that needs nothing beside it, for A4 and Letter, black on white. It says first
+ * what to bring and how to start, then what was not kept, then piece by piece what to saw, and last how the figures came
+ * about.
+ */
+public final class JobSheet {
+  private final FloorJob job;
+  private final FloorPlan plan;
+  private final Figures figures;
+  private final Html html = new Html();
+
+  private JobSheet(JobFile file, FloorPlan plan) {
+    this.job = file.job();
+    this.plan = plan;
+    this.figures = new Figures(file.tape());
+  }
+
+  /**
+   * Returns the sheet of a plan.
+   *
+   * @param file the job that was planned, not null
+   * @param plan its plan, not null
+   * @return the bytes of the HTML file, not null
+   */
+  public static byte[] of(JobFile file, FloorPlan plan) {
+    return new JobSheet(file, plan).write().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private String write() {
+    head();
+    new Glance(html, figures, job, plan).write();
+    new Verdicts(html, figures, plan).write();
+    CutCard card = CutCard.of(job, plan);
+    for (Bay bay : plan.bays()) {
+      new BaySection(html, figures, job, plan, bay).write(card.linesOf(bay));
+    }
+    OrderSection order = new OrderSection(html, figures, plan);
+    order.orderList();
+    order.ledger();
+    new WorkingSection(html, job, plan).write();
+    closing();
+    return html.toString();
+  }
+
+  private void head() {
+    html.line("<!DOCTYPE html>").line("<html lang=\"en\">").line("<head>").line("<meta charset=\"utf-8\">")
+        .line("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">")
+        .line("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">")
+        .element("title", "Job sheet: " + plan.title()).line("").line("<style>").raw(SheetStyle.CSS).line("</style>")
+        .line("</head>").line("<body>").line("<main>").raw("<h1><span>Job sheet</span> ").name(plan.title()).line("</h1>");
+    html.line("<p class=\"lead\">Lengths in millimetres" + (figures.inches() ? ", feet and inches in brackets" : "")
+        + ". <b>Near</b> is towards the starting wall, <b>far</b> away from it; <b>left</b> and <b>right</b> are yours when"
+        + " the starting wall is behind you.</p>");
+  }
+
+  private void closing() {
+    html.line("<section aria-labelledby=\"s-cautions\">").line("<h2 id=\"s-cautions\">Cautions</h2>").line("<ul>");
+    for (String caution : plan.cautions()) {
+      html.raw("<li>").text(caution).line("</li>");
+    }
+    html.line("</ul>").line("</section>");
+    html.line("<section class=\"sign\" aria-labelledby=\"s-sign\">").line("<h2 id=\"s-sign\">Signed off</h2>")
+        .line("<table>").line("<thead><tr><th scope=\"col\">Step</th><th scope=\"col\">Name</th>"
+            + "<th scope=\"col\">Date</th><th scope=\"col\">Signature</th></tr></thead>").line("<tbody>");
+    for (String step : new String[] {"Sizes checked on site", "Subfloor dry, flat and clean; readings written down",
+        "Packs of one batch, boards looked over", "First row straight, gap kept everywhere", "Floor handed over"}) {
+      html.line("<tr><th scope=\"row\">" + step + "</th><td></td><td></td><td></td></tr>");
+    }
+    html.line("</tbody>").line("</table>").line("</section>").line("</main>").line("</body>").line("</html>");
+  }
+}

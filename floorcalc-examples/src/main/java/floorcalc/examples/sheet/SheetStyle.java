@@ -1,0 +1,56 @@
+package floorcalc.examples.sheet;
+
+/** How the job sheet looks: black on white, readable from arm's length, the same on A4 and Letter. */
+final class SheetStyle {
+  static final String CSS = """
+      @page { margin: 13mm 12mm; }
+      html { font: 11pt/1.35 Helvetica, Arial, "Liberation Sans", sans-serif; color: #000; background: #fff; }
+      body { margin: 0; }
+      main { max-width: 186mm; margin: 0 auto; padding: 4mm; }
+      h1 { font-size: 19pt; line-height: 1.15; margin: 0 0 2mm; border-top: 3mm solid #000; padding-top: 2mm; }
+      h1 span { display: block; font-size: 10pt; font-weight: normal; letter-spacing: .08em; }
+      h2 { font-size: 13pt; margin: 7mm 0 2mm; padding-left: 3mm; border-left: 3mm solid #000; break-after: avoid; }
+      h2 span { font-size: 10pt; font-weight: normal; }
+      h3 { font-size: 10.5pt; margin: 4mm 0 1mm; break-after: avoid; }
+      p { margin: 0 0 2mm; }
+      small { font-size: 8.5pt; }
+      em { font-style: normal; font-size: 9pt; }
+      code { font: inherit; font-variant-numeric: tabular-nums; }
+      .lead { font-size: 9.5pt; }
+      .bring { display: grid; grid-template-columns: repeat(4, 1fr); gap: 0 4mm; margin-bottom: 3mm; }
+      .bring div { border-top: .5mm solid #000; padding-top: 1mm; }
+      .bring strong { display: block; font-size: 20pt; line-height: 1.1; }
+      .bring b, .bring small { display: block; }
+      table { border-collapse: collapse; width: 100%; margin: 0 0 4mm; font-variant-numeric: tabular-nums; }
+      caption { text-align: left; font-weight: bold; font-size: 10pt; padding: 0 0 1mm; }
+      th, td { text-align: left; vertical-align: top; padding: .8mm 2mm .8mm 0; font-size: 10pt;
+        border-bottom: .15mm solid #777; overflow-wrap: anywhere; }
+      thead th { font-size: 8.5pt; border-bottom: .4mm solid #000; vertical-align: bottom; }
+      tfoot th, tfoot td { border-top: .4mm solid #000; border-bottom: 0; font-weight: bold; }
+      tbody th { font-weight: normal; }
+      tr, .step, figure, .stop { break-inside: avoid; }
+      thead { display: table-header-group; }
+      .num { text-align: right; }
+      td.no { font-weight: bold; }
+      .stop { border: .7mm solid #000; padding: 2mm 3mm; }
+      .arrow { width: 5mm; height: 5mm; vertical-align: -1mm; }
+      .bay { break-before: page; }
+      .bay h2 { margin-top: 0; }
+      figure { margin: 0 0 4mm; }
+      figure svg { display: block; max-width: 100%; height: auto; max-height: 235mm; margin: 0 auto; }
+      .cut tbody { border-bottom: .4mm solid #000; break-inside: avoid; }
+      .cut tbody tr td { border-bottom: .1mm solid #aaa; }
+      .cut th[scope=rowgroup] { font-size: 15pt; line-height: 1; font-weight: bold; border-bottom: 0; white-space: nowrap; }
+      .cut .key { font-size: 12pt; font-weight: bold; }
+      .tick { display: inline-block; width: 3.5mm; height: 3.5mm; border: .4mm solid #000; margin-right: 1mm; }
+      .step { font-size: 9.5pt; padding: 1mm 0 1mm 3mm; border-left: .4mm solid #777; margin-bottom: 2mm; }
+      .step p { margin: 0; }
+      .step ul { margin: 0; padding-left: 6mm; }
+      .sign { break-inside: avoid; }
+      .sign td { width: 22%; height: 11mm; border-left: .15mm solid #777; }
+      @media screen and (max-width: 600px) { .bring { grid-template-columns: 1fr 1fr; } }
+      """;
+
+  private SheetStyle() {
+  }
+}

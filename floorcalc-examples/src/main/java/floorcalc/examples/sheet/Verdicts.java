@@ -1,0 +1,109 @@
+package floorcalc.examples.sheet;
+
+import floorcalc.plan.Check;
+import floorcalc.plan.Compromise;
+import floorcalc.plan.FloorPlan;
+import floorcalc.working.Finding;
+import floorcalc.working.Severity;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The second part of the sheet: checks, what was noticed, and rules that could not be kept. */
+final class Verdicts {
+  private static final int PLACES_LISTED = 12;
+
+  private final Html html;
+  private final Figures figures;
+  private final FloorPlan plan;
+
+  Verdicts(Html html, Figures figures, FloorPlan plan) {
+    this.html = html;
+    this.figures = figures;
+    this.plan = plan;
+  }
+
+  static boolean isFailure(Finding finding) {
+    return finding.severity() != Severity.NOTE;
+  }
+
+  void write() {
+    html.line("<section aria-labelledby=\"s-checks\">").line("<h2 id=\"s-checks\">Checks and compromises</h2>");
+    findings();
+    checks();
+    compromises();
+    html.line("</section>");
+  }
+
+  private void findings() {
+    for (Finding finding : plan.findings()) {
+      if (isFailure(finding)) {
+        html.raw("<p class=\"stop\"><b>" + (finding.severity() == Severity.SERIOUS ? "Do not lay it like this" : "Look here")
+            + ".</b> ");
+        html.text(finding.message()).raw(" <small>").text(finding.source().toString()).line("</small></p>");
+      }
+    }
+  }
+
+  private void checks() {
+    html.line("<table>").line("<caption>Checks</caption>")
+        .heads(List.of("Result", "Check", "Found", "Limit", "Whose limit"));
+    html.line("<tbody>");
+    for (Check check : plan.checks()) {
+      String word = switch (check.verdict()) {
+        case MET -> "met";
+        case NOT_MET -> "NOT MET";
+        case NOT_MEASURED -> "open";
+      };
+      html.raw("<tr><td class=\"" + (word.equals("NOT MET") ? "no" : "") + "\">" + word + "</td>")
+          .element("th scope=\"row\"", check.check()).element("td", check.found()).element("td", check.limit())
+          .element("td", check.source().toString()).line("</tr>");
+    }
+    for (Finding finding : plan.findings()) {
+      if (!isFailure(finding)) {
+        html.raw("<tr><td>note</td>").element("th scope=\"row\"", finding.where()).raw("<td colspan=\"2\">")
+            .text(finding.message()).raw("</td>").element("td", finding.source().toString()).line("</tr>");
+      }
+    }
+    html.line("</tbody>").line("</table>");
+  }
+
+  private void compromises() {
+    if (plan.compromises().isEmpty()) {
+      html.line("<p>No compromise: the narrowest row, the shortest end piece and the joint offset are kept everywhere.</p>");
+      return;
+    }
+    Map<List<Object>, List<Compromise>> groups = new LinkedHashMap<>();
+    for (Compromise compromise : plan.compromises()) {
+      groups.computeIfAbsent(List.of(compromise.rule(), compromise.required(), compromise.found(), compromise.because()),
+          none -> new ArrayList<>()).add(compromise);
+    }
+    html.line("<table>").line("<caption>Compromises: rules that this floor cannot keep everywhere</caption>")
+        .heads(List.of("Rule", "Asked for", "Has", "Where", "Because"));
+    html.line("<tbody>");
+    for (List<Compromise> group : groups.values()) {
+      Compromise first = group.get(0);
+      html.raw("<tr>").element("th scope=\"row\"", words(first.rule())).element("td", figures.bare(first.required()))
+          .element("td", figures.bare(first.found())).element("td", places(group)).element("td", first.because())
+          .line("</tr>");
+    }
+    html.line("</tbody>").line("</table>");
+  }
+
+  private static String places(List<Compromise> group) {
+    List<String> places = group.stream().map(Compromise::where).toList();
+    return places.size() <= PLACES_LISTED ? String.join(", ", places)
+        : String.join(", ", places.subList(0, PLACES_LISTED)) + " and " + (places.size() - PLACES_LISTED)
+            + " more places, all in plan.json";
+  }
+
+  private static String words(String rule) {
+    return switch (rule) {
+      case "minimumRowWidth" -> "narrowest row";
+      case "minimumEndPiece" -> "shortest start or end piece";
+      case "minimumJointOffset" -> "joint offset";
+      default -> rule;
+    };
+  }
+}
