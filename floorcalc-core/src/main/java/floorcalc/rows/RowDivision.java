@@ -31,14 +31,17 @@ public final class RowDivision {
   private final Length laidWidth;
   private final Length pitch;
   private final Length minimum;
+  private final Source minimumSource;
   private final long rows;
   private final Length firstRow;
   private final Length lastRow;
 
-  private RowDivision(Length laidWidth, Length pitch, Length minimum, long rows, Length firstRow, Length lastRow) {
+  private RowDivision(Length laidWidth, Length pitch, Length minimum, Source minimumSource, long rows, Length firstRow,
+      Length lastRow) {
     this.laidWidth = laidWidth;
     this.pitch = pitch;
     this.minimum = minimum;
+    this.minimumSource = minimumSource;
     this.rows = rows;
     this.firstRow = firstRow;
     this.lastRow = lastRow;
@@ -97,8 +100,8 @@ public final class RowDivision {
         : new Step("last-row", "How wide is the last row?", "wn = W - w1 - (n - 2) * p",
             List.of(Term.of("W", "laid width", laidWidth), Term.of("w1", "first row", first),
                 Term.of("n", "number of rows", n), Term.of("p", "laid pitch", pitch)), last, Source.DEFINITION));
-    RowDivision division = new RowDivision(laidWidth, pitch, least, n, first, last);
-    division.addFindings(source, findings);
+    RowDivision division = new RowDivision(laidWidth, pitch, least, source, n, first, last);
+    division.addFindings(findings);
     return Calculated.of(division, steps, findings);
   }
 
@@ -134,7 +137,7 @@ public final class RowDivision {
     return first;
   }
 
-  private void addFindings(Source source, List<Finding> findings) {
+  private void addFindings(List<Finding> findings) {
     if (rows == 1) {
       findings.add(new Finding("one-row", Severity.NOTE, "", "the floor is one row of " + firstRow
           + ": a gap lies along both its edges, so each board needs no more than one rip", Source.DEFINITION));
@@ -146,8 +149,24 @@ public final class RowDivision {
           : "first and last row share " + firstRow.plus(lastRow) + " however they are split;"
               + " take boards of another width or turn them";
       findings.add(new Finding("row-narrower-than-minimum", Severity.WARNING, rows == 1 ? "row 1" : "row 1 and row "
-          + rows, "the narrowest row is " + narrower + ", at least " + minimum + " is asked for; " + why, source));
+          + rows, "the narrowest row is " + narrower + ", at least " + minimum + " is asked for; " + why, minimumSource));
     }
+  }
+
+  /**
+   * Says what a measuring error does to the last row: the laid width may in truth be so much more or less than it was
+   * measured, while the first row is ripped as worked out.
+   *
+   * @param plusMinus the most that the laid width is off, not null, not negative
+   * @return the strips at the starting wall and, second, at the finishing wall, with the findings of
+   *     {@link StartLine#withError(Length)}; not null
+   * @throws IllegalArgumentException if the error is negative
+   */
+  public Calculated<MeasuringError> withError(Length plusMinus) {
+    List<Stop> walls = List.of(Stop.floorAbove("starting wall", Length.ZERO),
+        Stop.floorBelow("finishing wall", laidWidth));
+    Length line = rows == 1 ? pitch : firstRow;
+    return new StartLine(walls, Length.ZERO, pitch, minimum, minimumSource, line).withError(plusMinus);
   }
 
   /**

@@ -78,6 +78,23 @@ class MeasuringErrorTest {
   }
 
   @Test
+  void divisionTellsTheSame() {
+    RowDivision rows = RowDivision.of(mm("3700"), mm("185"), mm("70"), RowWay.AS_NEEDED).value();
+    StripRange end = rows.withError(mm("3")).value().strips().get(1);
+    assertThat(List.of(end.sooner(), end.measured(), end.later(), end.worst()))
+        .containsExactly(mm("182"), mm("185"), mm("3"), mm("0"));
+    assertThat(rows.withError(mm("3")).findings()).extracting(Finding::where).containsExactly("finishing wall");
+  }
+
+  @Test
+  void singleRowMayNeedASecond() {
+    // 184 mm in boards of 185: 3 mm more make a second row of 2 mm
+    RowDivision row = RowDivision.of(mm("184"), mm("185"), mm("70"), RowWay.AS_NEEDED).value();
+    assertThat(row.withError(mm("3")).value().strips().get(1).later()).isEqualTo(mm("2"));
+    assertThat(row.withError(mm("3")).findings()).extracting(Finding::code).containsExactly("fragile-fit");
+  }
+
+  @Test
   void noErrorChangesNothing() {
     Calculated<MeasuringError> error = line("3700").withError(Length.ZERO);
     assertThat(error.value().worst()).isEqualTo(mm("185"));
