@@ -33,7 +33,7 @@ final class MovedWalls {
       return Optional.empty();
     }
     Outline laid = Outline.of(shell, voids);
-    return Clearance.isKept(rings.stream().map(ring -> ring.ring).toList(), List.of(laid), gap)
+    return !Pieces.isThin(laid) && Clearance.isKept(rings.stream().map(ring -> ring.ring).toList(), List.of(laid), gap)
         ? Optional.of(laid) : Optional.empty();
   }
 

@@ -1,110 +1,100 @@
 package floorcalc.outline;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.geom.util.GeometryTransformer;
-import org.locationtech.jts.geom.CoordinateSequence;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+import org.locationtech.jts.noding.NodedSegmentString;
+import org.locationtech.jts.noding.SegmentString;
+import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
+import org.locationtech.jts.operation.overlayng.PrecisionReducer;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
  * The gap by its definition, for rooms in which it swallows walls, splits the floor or joins a void to a wall: the room
  * less a strip along each wall, as wide as the gap and mitred at reflex corners.
  * <p>
- * Strips are laid out on a grid much finer than a nanometre, taken off the room on that grid without error, and only
- * what is left is rounded to whole nanometres.
+ * The edges of room and strips, added up, leave one closed path for each ring: along every moved wall, and where two of
+ * them cross before a corner, in to the corner and out again. The number of turns of these paths round a place is one
+ * less the number of strips over it, for a place in the room; so the floor is where it is one.
+ * <p>
+ * Where the strips of two long walls overlap at a corner that juts out, the path goes straight by the point where the
+ * moved walls meet. That counts the overlap once instead of twice, which is still enough: each strip gives up at most
+ * the half of its length next to a corner, so of the strips over a place at least half still count.
+ * <p>
+ * Paths are laid out on a grid much finer than a nanometre and crossed there without error; only the floor that is left
+ * is rounded to whole nanometres.
  */
 final class StripsTaken {
-  /** Bits of a coordinate on the fine grid: well within what a double holds exactly, so products stay exact in JTS. */
+  /** Bits of a coordinate on the fine grid: well within what a double holds exactly. */
   private static final int BITS = 48;
-  private static final int MOST_FINE_BITS = 10;
+  /** The grid is at most so many halvings finer than a nanometre. */
+  private static final int MOST_HALVINGS = 10;
+  /** The paths lie within so many sizes of the room from its low corner: the gap is less than half a size. */
+  private static final long REACH = 8;
   private static final PrecisionModel WHOLE = new PrecisionModel(1);
-  private static final GeometryFactory FACTORY = new GeometryFactory(WHOLE);
+  private static final GeometryFactory FACTORY = new GeometryFactory();
 
-  private final List<Mitres> rings;
   private final long gap;
   private final long originX;
   private final long originY;
   private final double scale;
+  private final List<Coordinate[]> paths = new ArrayList<>();
 
   private StripsTaken(List<Mitres> rings, long gap) {
-    this.rings = rings;
     this.gap = gap;
     Extent extent = rings.get(0).ring.extent();
     originX = extent.low().xNanometres();
     originY = extent.low().yNanometres();
-    long size = Math.max(extent.width().toNanometres(), extent.height().toNanometres()) * 8;
-    int fine = Math.min(MOST_FINE_BITS, Math.max(0, BITS - (Long.SIZE - Long.numberOfLeadingZeros(size))));
-    scale = 1L << fine;
+    long size = Math.max(extent.width().toNanometres(), extent.height().toNanometres()) * REACH;
+    int bits = Long.SIZE - Long.numberOfLeadingZeros(size);
+    scale = 1L << Math.min(MOST_HALVINGS, Math.max(0, BITS - bits));
+    rings.forEach(ring -> paths.add(path(ring)));
   }
 
   /** Returns the pieces of the laid area, none if the gap swallows the room. */
   static List<Outline> inset(List<Mitres> rings, long gap) {
-    return new StripsTaken(rings, gap).laid();
+    StripsTaken taken = new StripsTaken(rings, gap);
+    List<Geometry> floor = new ArrayList<>();
+    for (Polygon face : taken.faces()) {
+      if (taken.turnsRound(face.getInteriorPoint().getCoordinate()) == 1) {
+        floor.add(taken.inNanometres(face));
+      }
+    }
+    Geometry rounded = PrecisionReducer.reducePrecision(FACTORY.buildGeometry(floor), WHOLE);
+    return Pieces.of(rounded, taken.originX, taken.originY);
   }
 
-  private List<Outline> laid() {
-    LinearRing shell = null;
-    List<LinearRing> voids = new ArrayList<>();
-    List<Geometry> strips = new ArrayList<>();
-    for (Mitres ring : rings) {
-      List<Coordinate> corners = new ArrayList<>();
-      for (int i = 0; i < ring.size(); i++) {
-        corners.add(place(ring, i, 0, 0));
-        strips.add(FACTORY.createPolygon(closed(strip(ring, i))));
-      }
-      if (shell == null) {
-        shell = closed(corners);
+  private Coordinate[] path(Mitres ring) {
+    List<Coordinate> path = new ArrayList<>();
+    for (int i = 0; i < ring.size(); i++) {
+      int before = ring.before(i);
+      if (ring.isCutOff(i)) {
+        double reach = ring.reach(i);
+        path.add(place(ring, i, -ring.uy[before] + reach * ring.ux[before], ring.ux[before] + reach * ring.uy[before]));
+        path.add(place(ring, i, -ring.uy[i] - reach * ring.ux[i], ring.ux[i] - reach * ring.uy[i]));
+      } else if (meetsDirectly(ring, i)) {
+        path.add(place(ring, i, ring.mitreX(i), ring.mitreY(i)));
       } else {
-        voids.add(closed(corners));
+        path.add(place(ring, i, -ring.uy[before], ring.ux[before]));
+        path.add(place(ring, i, 0, 0));
+        path.add(place(ring, i, -ring.uy[i], ring.ux[i]));
       }
     }
-    Geometry room = FACTORY.createPolygon(shell, voids.toArray(LinearRing[]::new));
-    Geometry taken = UnaryUnionNG.union(strips, FACTORY, WHOLE);
-    Geometry left = OverlayNG.overlay(room, taken, OverlayNG.DIFFERENCE, WHOLE);
-    return pieces(UnaryUnionNG.union(inNanometres(left), WHOLE));
+    path.add(path.get(0).copy());
+    return path.toArray(Coordinate[]::new);
   }
 
-  /** The strip along a wall: square at corners that jut out, half of the mitre at reflex corners. */
-  private List<Coordinate> strip(Mitres ring, int wall) {
-    int end = ring.after(wall);
-    double nx = -ring.uy[wall];
-    double ny = ring.ux[wall];
-    List<Coordinate> corners = new ArrayList<>();
-    corners.add(place(ring, wall, 0, 0));
-    corners.add(place(ring, end, 0, 0));
-    corners.addAll(tip(ring, end, nx, ny, ring.ux[wall], ring.uy[wall]));
-    List<Coordinate> start = tip(ring, wall, nx, ny, -ring.ux[wall], -ring.uy[wall]);
-    Collections.reverse(start);
-    corners.addAll(start);
-    return corners;
-  }
-
-  /** The corners of a strip at one end of its wall, from the room's corner to the moved wall. */
-  private List<Coordinate> tip(Mitres ring, int corner, double nx, double ny, double alongX, double alongY) {
-    List<Coordinate> tip = new ArrayList<>();
-    if (ring.isCutOff(corner)) {
-      double mitreX = ring.mitreX(corner);
-      double mitreY = ring.mitreY(corner);
-      double part = Mitres.LIMIT / Math.sqrt(mitreX * mitreX + mitreY * mitreY);
-      double reach = ring.reach(corner);
-      tip.add(place(ring, corner, mitreX * part, mitreY * part));
-      tip.add(place(ring, corner, nx + reach * alongX, ny + reach * alongY));
-    } else if (ring.isReflex(corner) || ring.tangent[corner] == 0) {
-      tip.add(place(ring, corner, ring.mitreX(corner), ring.mitreY(corner)));
-    } else {
-      tip.add(place(ring, corner, nx, ny));
-    }
-    return tip;
+  private boolean meetsDirectly(Mitres ring, int corner) {
+    double t = ring.tangent[corner];
+    double overlap = 2 * gap * (2 * t / (1 + t * t)); // twice the gap times the sine of the turn
+    return t <= 0 || t <= 1 && ring.length[ring.before(corner)] > overlap && ring.length[corner] > overlap;
   }
 
   /** A place on the fine grid, so many gaps from a corner. */
@@ -114,63 +104,66 @@ final class StripsTaken {
         (ring.ring.y(corner) - originY) * scale + Math.rint(gap * y * scale));
   }
 
-  private static LinearRing closed(List<Coordinate> corners) {
-    List<Coordinate> all = new ArrayList<>(corners);
-    all.add(corners.get(0).copy());
-    return FACTORY.createLinearRing(all.toArray(Coordinate[]::new));
-  }
-
-  private Geometry inNanometres(Geometry fine) {
-    return new GeometryTransformer() {
-      @Override
-      protected CoordinateSequence transformCoordinates(CoordinateSequence places, Geometry parent) {
-        CoordinateSequence copy = places.copy();
-        for (int i = 0; i < copy.size(); i++) {
-          copy.setOrdinate(i, 0, copy.getX(i) / scale);
-          copy.setOrdinate(i, 1, copy.getY(i) / scale);
-        }
-        return copy;
+  /** Returns the faces into which the paths divide the plane, those beyond all of them left out. */
+  private List<Polygon> faces() {
+    Map<Edge, Integer> edges = new TreeMap<>();
+    List<SegmentString> lines = new ArrayList<>();
+    paths.forEach(path -> lines.add(new NodedSegmentString(path, null)));
+    SnapRoundingNoder noder = new SnapRoundingNoder(WHOLE);
+    noder.computeNodes(lines);
+    for (Object noded : noder.getNodedSubstrings()) {
+      Coordinate[] places = ((SegmentString) noded).getCoordinates();
+      for (int i = 0; i + 1 < places.length; i++) {
+        boolean forward = places[i].compareTo(places[i + 1]) < 0;
+        Edge edge = forward ? new Edge(places[i], places[i + 1]) : new Edge(places[i + 1], places[i]);
+        edges.merge(edge, forward ? 1 : -1, Integer::sum);
       }
-    }.transform(fine);
+    }
+    Polygonizer polygonizer = new Polygonizer();
+    edges.forEach((edge, turns) -> {
+      if (turns != 0) {
+        polygonizer.add(FACTORY.createLineString(new Coordinate[] {edge.low, edge.high}));
+      }
+    });
+    List<Polygon> faces = new ArrayList<>();
+    for (Object face : polygonizer.getPolygons()) {
+      faces.add((Polygon) face);
+    }
+    return faces;
   }
 
-  private List<Outline> pieces(Geometry floor) {
-    List<Outline> pieces = new ArrayList<>();
-    for (int i = 0; i < floor.getNumGeometries(); i++) {
-      if (floor.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
-        List<Ring> voids = new ArrayList<>();
-        for (int v = 0; v < polygon.getNumInteriorRing(); v++) {
-          voids.add(ring(polygon.getInteriorRingN(v), false));
-        }
-        voids.sort(Comparator.comparing(ring -> ring.corners().get(0), LOWEST));
-        Outline piece = Outline.of(ring(polygon.getExteriorRing(), true), voids);
-        if (!isThin(piece)) {
-          pieces.add(piece);
+  /** Returns how often the paths run round a place, counter-clockwise. */
+  private int turnsRound(Coordinate place) {
+    int turns = 0;
+    for (Coordinate[] path : paths) {
+      for (int i = 0; i + 1 < path.length; i++) {
+        boolean upward = path[i].y <= place.y && place.y < path[i + 1].y;
+        boolean downward = path[i + 1].y <= place.y && place.y < path[i].y;
+        if ((upward || downward)
+            && Orientation.index(path[i], path[i + 1], place)
+                == (upward ? Orientation.COUNTERCLOCKWISE : Orientation.CLOCKWISE)) {
+          turns += upward ? 1 : -1;
         }
       }
     }
-    pieces.sort(Comparator.comparing(piece -> piece.shell().corners().get(0), LOWEST));
-    return List.copyOf(pieces);
+    return turns;
   }
 
-  private static final Comparator<Point> LOWEST =
-      Comparator.comparingLong(Point::yNanometres).thenComparingLong(Point::xNanometres);
+  private Polygon inNanometres(Polygon face) {
+    Polygon copy = (Polygon) face.copy();
+    copy.apply((Coordinate place) -> {
+      place.x /= scale;
+      place.y /= scale;
+    });
+    copy.geometryChanged();
+    return copy;
+  }
 
-  private Ring ring(LinearRing line, boolean counterClockwise) {
-    Coordinate[] places = line.getCoordinates();
-    List<Point> corners = new ArrayList<>();
-    for (int i = 0; i + 1 < places.length; i++) {
-      corners.add(Point.ofNanometres(originX + (long) places[i].x, originY + (long) places[i].y));
+  private record Edge(Coordinate low, Coordinate high) implements Comparable<Edge> {
+    @Override
+    public int compareTo(Edge other) {
+      int byLow = low.compareTo(other.low);
+      return byLow != 0 ? byLow : high.compareTo(other.high);
     }
-    Ring ring = Ring.of(corners);
-    Ring turned = ring.signedArea().isPositive() == counterClockwise ? ring : ring.reversed();
-    List<Point> list = turned.corners();
-    return turned.startingAt(list.indexOf(Collections.min(list, LOWEST)));
-  }
-
-  /** Tells whether a piece is less than two nanometres wide on average: made by rounding, or as good as swallowed. */
-  private static boolean isThin(Outline piece) {
-    BigInteger perimeter = BigInteger.valueOf(piece.perimeter().toNanometres());
-    return piece.area().toHalfSquareNanometres().compareTo(perimeter.shiftLeft(1)) < 0;
   }
 }
