@@ -3,8 +3,10 @@ package floorcalc.outline;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -50,26 +52,33 @@ public final class ExpansionGap {
           + faults.stream().map(OutlineFault::message).collect(Collectors.joining(" | ")));
     }
     List<Mitres> rings = room.rings().stream().map(Mitres::new).toList();
-    ExpansionGap result = new ExpansionGap(room, gap, laid(room, rings, gap.toNanometres()));
-    return GapWorking.of(result, rings);
+    Optional<Outline> whole = whole(room, rings, gap.toNanometres());
+    List<Outline> laid = whole.map(List::of).orElseGet(() -> pieces(room, rings, gap.toNanometres()));
+    ExpansionGap result = new ExpansionGap(room, gap, laid);
+    List<Finding> findings = whole.isPresent() ? List.of() : GapFindings.of(room, gap, laid);
+    return Calculated.of(result, GapWorking.steps(result, rings), findings);
   }
 
-  private static List<Outline> laid(Outline room, List<Mitres> rings, long gap) {
-    if (gap == 0) {
-      return List.of(room);
-    }
-    Extent extent = room.extent();
-    long narrow = Math.min(extent.width().toNanometres(), extent.height().toNanometres());
-    if (gap >= narrow - gap) {
+  /** Returns the floor if the gap does no more than move every wall. */
+  private static Optional<Outline> whole(Outline room, List<Mitres> rings, long gap) {
+    return gap == 0 ? Optional.of(room) : isWide(room, gap) ? MovedWalls.inset(rings, gap) : Optional.empty();
+  }
+
+  private static List<Outline> pieces(Outline room, List<Mitres> rings, long gap) {
+    if (!isWide(room, gap)) {
       return List.of();
     }
-    return MovedWalls.inset(rings, gap).map(List::of).orElseGet(() -> {
-      List<Outline> pieces = StripsTaken.inset(rings, gap);
-      if (!Clearance.isKept(room.rings(), pieces, gap)) {
-        throw new IllegalStateException("the laid area failed its own check: room " + Wkt.write(room) + ", gap " + gap);
-      }
-      return pieces;
-    });
+    List<Outline> pieces = StripsTaken.inset(rings, gap);
+    if (!Clearance.isKept(room.rings(), pieces, gap)) {
+      throw new IllegalStateException("a floor came nearer to a wall than its gap of " + gap + " nm: " + Wkt.write(room));
+    }
+    return pieces;
+  }
+
+  /** Tells whether the room is more than two gaps wide and high, so that the gap alone need not swallow it. */
+  private static boolean isWide(Outline room, long gap) {
+    Extent extent = room.extent();
+    return gap < Math.min(extent.width().toNanometres(), extent.height().toNanometres()) - gap;
   }
 
   /**

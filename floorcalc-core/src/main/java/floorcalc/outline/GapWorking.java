@@ -2,90 +2,106 @@ package floorcalc.outline;
 
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
-import floorcalc.working.Calculated;
-import floorcalc.working.Finding;
-import floorcalc.working.Severity;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The steps and findings of an expansion gap, made from the figures that gave the result. */
+/** The steps of an expansion gap, from the figures that gave the result. */
 final class GapWorking {
-  /** The formula's area is shown to a square micrometre: finer than any rounding of corners, so no more would be true. */
+  /** The formula's area is given to a square micrometre: finer than any rounding of corners, so more would not be true. */
   private static final BigDecimal HALVES_PER_SQUARE_MICROMETRE = new BigDecimal(2_000_000);
-  private static final int SUM_DECIMALS = 9;
+  private static final int SUM_DECIMALS = 12;
+  /** Pieces of floor listed one by one; the others are added up. */
+  private static final int MOST_LISTED = 10;
 
   private GapWorking() {}
 
-  static Calculated<ExpansionGap> of(ExpansionGap result, List<Mitres> rings) {
-    Area room = result.room().area();
+  static List<Step> steps(ExpansionGap result, List<Mitres> rings) {
+    Outline room = result.room();
     Length perimeter = result.perimeter();
     Length gap = result.gap();
-    double juttingOut = sum(rings, false);
-    double reflex = sum(rings, true);
-    BigDecimal corners = decimal(juttingOut + reflex);
-    Area formula = byFormula(room, perimeter, gap, juttingOut + reflex);
+    BigDecimal juttingOut = sum(rings, false);
+    BigDecimal reflex = sum(rings, true);
+    BigDecimal corners = plain(juttingOut.add(reflex));
+    Area area = room.area();
+    Area formula = byFormula(area, perimeter, gap, corners);
     Area laid = result.laidArea();
-    List<Step> steps = new ArrayList<>();
-    steps.add(new Step("gap-perimeter", "How long are the walls that the gap runs along?", "P = sum of the walls",
-        List.of(Term.of("shell", result.room().shell().size() + " walls of the room", result.room().shell().perimeter()),
-            Term.of("voids", "the walls of " + result.room().voids().size() + " voids",
-                perimeter.minus(result.room().shell().perimeter()))),
-        perimeter, Source.DEFINITION));
-    steps.add(new Step("corner-sum", "How much do the corners change?", "S = Σ cot(θ/2), θ the floor's angle at each corner",
-        List.of(Term.of("out", "the sum over corners of at most 180°", decimal(juttingOut)),
-            Term.of("reflex", "the sum over reflex corners", decimal(reflex))),
-        corners, Source.DEFINITION));
-    steps.add(new Step("laid-area-by-formula", "What area is left, if the gap swallows no wall?", "A − P·d + d²·S",
-        List.of(Term.of("A", "area of the room", room), Term.of("P", "length of all walls", perimeter),
+    return List.of(
+        step("gap-perimeter", "How long are the walls that the gap runs along?", "P = shell + voids", perimeter,
+            Term.of("shell", room.shell().size() + " walls of the room", room.shell().perimeter()),
+            Term.of("voids", room.size() - room.shell().size() + " walls of voids",
+                perimeter.minus(room.shell().perimeter()))),
+        step("room-area", "What is the area of the room?", "A = shell − voids", area,
+            Term.of("shell", "area within the walls, by the shoelace formula", room.shell().area()),
+            Term.of("voids", "area of " + room.voids().size() + " voids, by the shoelace formula",
+                room.shell().area().minus(area))),
+        step("gap-corners", "What do the corners add?", "S = out + reflex", corners,
+            Term.of("out", "Σ cot(θ/2) over corners whose angle θ is at most 180°", juttingOut),
+            Term.of("reflex", "Σ cot(θ/2) over reflex corners" + cutOff(rings), reflex)),
+        step("laid-area-by-formula", "What area is left to lay, if the gap swallows no wall?", "A − P·d + d²·S", formula,
+            Term.of("A", "area of the room", area), Term.of("P", "length of all walls", perimeter),
             Term.of("d", "expansion gap", gap), Term.of("S", "sum over the corners", corners)),
-        formula, Source.DEFINITION));
-    steps.add(new Step("laid-area", "What area is left, by the corners of the pieces?", "sum of the pieces", List.of(
-        Term.of("pieces", "number of pieces", result.laid().size())), laid, Source.DEFINITION));
-    steps.add(new Step("gap-area", "What area does the gap take?", "A − laid",
-        List.of(Term.of("A", "area of the room", room), Term.of("laid", "area left to lay", laid)),
-        result.areaTaken(), Source.DEFINITION));
-    return Calculated.of(result, steps, findings(result));
+        new Step("laid-area", "What area is left to lay, by the corners of what is laid?", "L = sum of the pieces",
+            pieces(result.laid()), laid, Source.DEFINITION),
+        step("gap-area", "What area does the gap take?", "A − L", result.areaTaken(),
+            Term.of("A", "area of the room", area), Term.of("L", "area left to lay", laid)),
+        step("gap-check", "How far is the formula from the corners? By rounding alone, while no wall is swallowed.",
+            "formula − L", formula.minus(laid),
+            Term.of("formula", "area left by the formula", formula), Term.of("L", "area left to lay", laid)));
   }
 
-  private static double sum(List<Mitres> rings, boolean reflex) {
+  private static Step step(String id, String question, String formula, Object result, Term... terms) {
+    return new Step(id, question, formula, List.of(terms), result, Source.DEFINITION);
+  }
+
+  private static List<Term> pieces(List<Outline> laid) {
+    List<Term> terms = new ArrayList<>();
+    int listed = Math.min(MOST_LISTED, laid.size());
+    for (int i = 0; i < listed; i++) {
+      terms.add(Term.of("piece " + (i + 1), "by the shoelace formula", laid.get(i).area()));
+    }
+    if (listed < laid.size()) {
+      terms.add(Term.of("others", laid.size() - listed + " more pieces",
+          laid.subList(listed, laid.size()).stream().map(Outline::area).reduce(Area.ZERO, Area::plus)));
+    }
+    return terms;
+  }
+
+  /** Sums the corners of one kind, to twelve decimals: what is shown is what the next step works with. */
+  private static BigDecimal sum(List<Mitres> rings, boolean reflex) {
     double sum = 0;
     for (Mitres ring : rings) {
       for (int i = 0; i < ring.size(); i++) {
         sum += ring.isReflex(i) == reflex ? ring.term(i) : 0;
       }
     }
-    return sum;
+    return plain(new BigDecimal(sum).setScale(SUM_DECIMALS, RoundingMode.HALF_EVEN));
   }
 
-  private static BigDecimal decimal(double value) {
-    return new BigDecimal(value).setScale(SUM_DECIMALS, RoundingMode.HALF_EVEN);
-  }
-
-  private static Area byFormula(Area room, Length perimeter, Length gap, double corners) {
-    BigDecimal strips = new BigDecimal(perimeter.times(gap).toHalfSquareNanometres());
-    BigDecimal mitres = new BigDecimal(gap.times(gap).toHalfSquareNanometres()).multiply(new BigDecimal(corners));
-    BigInteger halves = new BigDecimal(room.toHalfSquareNanometres()).subtract(strips).add(mitres)
-        .divide(HALVES_PER_SQUARE_MICROMETRE, 0, RoundingMode.HALF_EVEN).multiply(HALVES_PER_SQUARE_MICROMETRE)
-        .toBigInteger();
-    return Area.ofHalfSquareNanometres(halves);
-  }
-
-  private static List<Finding> findings(ExpansionGap result) {
-    int pieces = result.laid().size();
-    if (pieces == 1) {
-      return List.of();
+  private static String cutOff(List<Mitres> rings) {
+    int count = 0;
+    for (Mitres ring : rings) {
+      for (int i = 0; i < ring.size(); i++) {
+        count += ring.isCutOff(i) ? 1 : 0;
+      }
     }
-    String message = pieces == 0
-        ? "a gap of " + result.gap() + " at every wall leaves no floor: the room is nowhere wider than twice the gap"
-        : "a gap of " + result.gap() + " at every wall leaves " + pieces
-            + " pieces of floor: between them the room is nowhere wider than twice the gap";
-    return List.of(new Finding(pieces == 0 ? "gap-swallows-floor" : "gap-splits-floor",
-        pieces == 0 ? Severity.SERIOUS : Severity.WARNING, "", message, Source.GIVEN));
+    return count == 0 ? "" : ", " + count + " mitres cut off square ten gaps from the corner";
+  }
+
+  private static BigDecimal plain(BigDecimal value) {
+    BigDecimal stripped = value.stripTrailingZeros();
+    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+  }
+
+  private static Area byFormula(Area room, Length perimeter, Length gap, BigDecimal corners) {
+    BigDecimal strips = new BigDecimal(perimeter.times(gap).toHalfSquareNanometres());
+    BigDecimal mitres = new BigDecimal(gap.times(gap).toHalfSquareNanometres()).multiply(corners);
+    BigDecimal halves = new BigDecimal(room.toHalfSquareNanometres()).subtract(strips).add(mitres);
+    return Area.ofHalfSquareNanometres(halves.divide(HALVES_PER_SQUARE_MICROMETRE, 0, RoundingMode.HALF_EVEN)
+        .multiply(HALVES_PER_SQUARE_MICROMETRE).toBigInteger());
   }
 }

@@ -30,7 +30,7 @@ final class MeetingFaults {
   }
 
   void addTo(List<OutlineFault> faults) {
-    Set<Point> told = new HashSet<>(); // only asked, never walked through
+    Set<Spot> told = new HashSet<>(); // only asked, never walked through
     Map<Spot, TreeSet<Integer>> touches = new TreeMap<>();
     for (Meeting meeting : meetings) {
       int low = walls.ring[meeting.first()];
@@ -41,13 +41,15 @@ final class MeetingFaults {
         at.add(meeting.first());
         at.add(meeting.second());
       } else {
-        told.addAll(meeting.places());
+        if (meeting.kind() != Meeting.Kind.CROSS) {
+          meeting.places().forEach(place -> told.add(new Spot(low, high, place)));
+        }
         faults.add(low == high ? inRing(meeting) : between(meeting.kind() == Meeting.Kind.CROSS, meeting.first(),
             meeting.second(), meeting.places().get(0)));
       }
     }
     touches.forEach((spot, at) -> {
-      if (!told.contains(spot.place)) {
+      if (!told.contains(spot)) {
         faults.add(spot.low == spot.high ? touch(spot, at) : between(false, at.first(), at.last(), spot.place));
       }
     });

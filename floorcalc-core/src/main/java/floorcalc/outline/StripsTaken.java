@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.noding.NodedSegmentString;
@@ -38,6 +40,8 @@ final class StripsTaken {
   private static final int MOST_HALVINGS = 10;
   /** The paths lie within so many sizes of the room from its low corner: the gap is less than half a size. */
   private static final long REACH = 8;
+  /** A place this near to the straight line between its neighbours, in nanometres, is no corner. */
+  private static final double STRAIGHT = 1.0 / 512;
   private static final PrecisionModel WHOLE = new PrecisionModel(1);
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
@@ -150,13 +154,33 @@ final class StripsTaken {
   }
 
   private Polygon inNanometres(Polygon face) {
-    Polygon copy = (Polygon) face.copy();
-    copy.apply((Coordinate place) -> {
-      place.x /= scale;
-      place.y /= scale;
-    });
-    copy.geometryChanged();
-    return copy;
+    LinearRing[] holes = new LinearRing[face.getNumInteriorRing()];
+    for (int i = 0; i < holes.length; i++) {
+      holes[i] = inNanometres(face.getInteriorRingN(i));
+    }
+    return FACTORY.createPolygon(inNanometres(face.getExteriorRing()), holes);
+  }
+
+  /** Returns a ring in nanometres, without the places where another path only met a straight edge. */
+  private LinearRing inNanometres(LinearRing ring) {
+    Coordinate[] all = ring.getCoordinates();
+    int n = all.length - 1;
+    int first = 0; // the place of the least x and y is a true corner
+    for (int i = 1; i < n; i++) {
+      first = all[i].compareTo(all[first]) < 0 ? i : first;
+    }
+    List<Coordinate> corners = new ArrayList<>(List.of(all[first]));
+    for (int i = 1; i < n; i++) {
+      Coordinate place = all[(first + i) % n];
+      double off = Distance.pointToLinePerpendicular(
+          place, corners.get(corners.size() - 1), all[(first + i + 1) % n]);
+      if (off > STRAIGHT * scale) {
+        corners.add(place);
+      }
+    }
+    corners.add(all[first]);
+    return FACTORY.createLinearRing(
+        corners.stream().map(c -> new Coordinate(c.x / scale, c.y / scale)).toArray(Coordinate[]::new));
   }
 
   private record Edge(Coordinate low, Coordinate high) implements Comparable<Edge> {
