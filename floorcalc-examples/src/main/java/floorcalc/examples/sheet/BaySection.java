@@ -1,6 +1,7 @@
 package floorcalc.examples.sheet;
 
 import floorcalc.drawing.FloorDrawing;
+import floorcalc.measure.Length;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
@@ -32,6 +33,7 @@ final class BaySection {
     html.line("<figure>").raw(svg()).line("</figure>");
     html.raw("<table class=\"cut\">").raw("<caption>Cut card of ").text(bay.bay())
         .line(": row by row in laying order</caption>")
+        .columns(figures.inches() ? "17 34 19 29 22 25 40" : "17 46 21 18 15 29 40")
         .heads(List.of("Row", "Piece", "Board", "Length", "Width", "Take from", "What is left"));
     int row = 0;
     List<CutLine> ofRow = new ArrayList<>();
@@ -59,12 +61,13 @@ final class BaySection {
     }
     html.line("<tbody>");
     List<List<CutLine>> groups = groups(lines);
+    long height = groups.size() + groups.stream().filter(group -> corners(group.get(0))).count();
     int runs = lines.get(lines.size() - 1).piece().run();
     for (int i = 0; i < groups.size(); i++) {
       List<CutLine> group = groups.get(i);
       html.raw("<tr>");
       if (i == 0) {
-        html.raw("<th scope=\"rowgroup\" rowspan=\"" + groups.size() + "\"><span class=\"tick\" aria-hidden=\"true\">"
+        html.raw("<th scope=\"rowgroup\" rowspan=\"" + height + "\"><span class=\"tick\" aria-hidden=\"true\">"
             + "</span> " + lines.get(0).row() + "</th>");
       }
       boolean runStarts = runs > 1 && (i == 0 || group.get(0).piece().run() != groups.get(i - 1).get(0).piece().run());
@@ -75,8 +78,16 @@ final class BaySection {
         sawn(run, group.get(0));
       }
       html.line("</tr>");
+      if (corners(group.get(0))) {
+        html.raw("<tr><td colspan=\"6\"><em>").text(corners(group.get(0).shape().orElseThrow())).line("</em></td></tr>");
+      }
     }
     html.line("</tbody>");
+  }
+
+  /** Whether a piece needs its corners listed. */
+  private static boolean corners(CutLine line) {
+    return line.shape().isPresent() && line.shape().get().taper().isEmpty() && line.shape().get().slant().isEmpty();
   }
 
   /** Whole boards that follow each other in a run stand in one line. */
@@ -99,15 +110,15 @@ final class BaySection {
         .collect(Collectors.joining(", "));
     html.element("td", run + (group.size() == 1 ? "1 whole board" : group.size() + " whole boards"))
         .element("td class=\"no\"", boards).element("td", figures.bare(group.get(0).length()))
-        .element("td", figures.bare(group.get(0).width())).raw("<td colspan=\"2\">nothing to saw</td>");
+        .element("td", "full").raw("<td colspan=\"2\">nothing to saw</td>");
   }
 
   private void sawn(String run, CutLine line) {
     html.raw("<td>").text(run + kind(line.piece().kind())).raw(" <small>").text(number(line.piece().piece()))
         .raw("</small>");
-    line.shape().ifPresent(shape -> html.raw("<br><em>").text(shape(shape)).raw("</em>"));
+    line.shape().map(this::shape).ifPresent(shape -> html.raw("<br/><em>").text(shape).raw("</em>"));
     if (!line.piece().holes().isEmpty()) {
-      html.raw("<br><em>with a cut-out, see the drawing</em>");
+      html.raw("<br/><em>with a cut-out, see the drawing</em>");
     }
     html.raw("</td>").element("td class=\"no\"", (line.opens() ? "new " : "rest of ") + line.piece().from().board())
         .element("td class=\"key\"", figures.bare(line.length()))
@@ -131,15 +142,20 @@ final class BaySection {
 
   private String shape(PieceShape shape) {
     if (shape.taper().isPresent()) {
-      return "taper: " + figures.bare(shape.taper().get().get(0)) + " at the left, "
-          + figures.bare(shape.taper().get().get(1)) + " at the right";
+      return "taper: " + figures.plain(shape.taper().get().get(0)) + " at the left, "
+          + figures.plain(shape.taper().get().get(1)) + " at the right";
     }
     if (shape.slant().isPresent()) {
-      return "slant: " + figures.bare(shape.slant().get().get(0)) + " near, " + figures.bare(shape.slant().get().get(1))
-          + " far";
+      return "slant: " + figures.plain(shape.slant().get().get(0)) + " near, "
+          + figures.plain(shape.slant().get().get(1)) + " far";
     }
-    return "to shape, corners from near left: " + shape.corners().stream()
-        .map(corner -> figures.bare(corner.x()) + "|" + figures.bare(corner.y())).collect(Collectors.joining("  "));
+    return "to shape, see below";
+  }
+
+  private String corners(PieceShape shape) {
+    return "corners from near left, along and across: " + shape.corners().stream()
+        .map(corner -> "(" + figures.plain(corner.x()) + ", " + figures.plain(corner.y()) + ")")
+        .collect(Collectors.joining(" "));
   }
 
   private static String from(CutLine line) {
@@ -149,13 +165,16 @@ final class BaySection {
   }
 
   private String left(CutLine line) {
-    String rests = line.rests().stream()
-        .map(rest -> rest.width().equals(line.boardWidth()) ? figures.bare(rest.length())
-            : figures.bare(rest.length()) + " × " + figures.bare(rest.width()))
-        .collect(Collectors.joining(" and "));
-    if (rests.isEmpty()) {
+    if (line.rests().isEmpty()) {
       return "nothing";
     }
-    return line.next().map(next -> rests + ", KEEP for " + number(next)).orElse(rests + ", over");
+    return line.rests().stream().map(rest -> rest(rest, line.boardWidth())).collect(Collectors.joining("; "));
+  }
+
+  private String rest(Rest rest, Length boardWidth) {
+    String size = rest.width().equals(boardWidth) ? figures.plain(rest.length())
+        : figures.plain(rest.length()) + " × " + figures.plain(rest.width());
+    return rest.keptFor().isEmpty() ? size + " over"
+        : size + " KEEP for " + rest.keptFor().stream().map(this::number).collect(Collectors.joining(", "));
   }
 }

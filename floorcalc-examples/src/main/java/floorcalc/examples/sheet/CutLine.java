@@ -19,11 +19,11 @@ import java.util.Optional;
  * @param boardWidth the width of that board, not null
  * @param opens whether this is the first piece of its board
  * @param shape the corners of the piece, if it is not a rectangle, from the near left corner of its rectangle
- * @param rests what is left of the board beside this piece and the pieces cut before, longest first; not null
- * @param next the next piece that is cut from the same board, if there is one
+ * @param rests what is left of the board beside this piece and the pieces cut before, longest first;
+ *     not null
  */
 public record CutLine(Bay bay, int row, LaidPiece piece, Length boardLength, Length boardWidth, boolean opens,
-    Optional<PieceShape> shape, List<Rest> rests, Optional<String> next) {
+    Optional<PieceShape> shape, List<Rest> rests) {
   /** Checks that no part is null and copies the list. */
   public CutLine {
     Objects.requireNonNull(bay, "bay");
@@ -32,7 +32,6 @@ public record CutLine(Bay bay, int row, LaidPiece piece, Length boardLength, Len
     Objects.requireNonNull(boardWidth, "boardWidth");
     Objects.requireNonNull(shape, "shape");
     rests = List.copyOf(rests);
-    Objects.requireNonNull(next, "next");
   }
 
   /**

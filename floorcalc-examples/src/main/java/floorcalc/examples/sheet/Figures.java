@@ -4,9 +4,13 @@ import floorcalc.examples.job.Tape;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.measure.TapeNotation;
+import floorcalc.measure.TapeNotationException;
 import java.util.Locale;
 
-/** Figures as they are read on site: millimetres to a tenth, and inches to a sixteenth beside them where a job has inches. */
+/**
+ * Figures as they are read on site: millimetres to a tenth, or inches to a sixteenth with millimetres beside them where a
+ * job has inches.
+ */
 final class Figures {
   private static final TapeNotation TENTHS = TapeNotation.millimetres(1);
   private static final TapeNotation INCHES = TapeNotation.feetAndInches(16);
@@ -23,18 +27,38 @@ final class Figures {
     return tape == Tape.FEET_AND_INCHES;
   }
 
-  /** For example {@code 141.5} or {@code 141.5 (5 9/16")}. */
-  String bare(Length length) {
-    String millimetres = TENTHS.format(length).replace(" mm", "");
-    String plain = millimetres.endsWith(".0") ? millimetres.substring(0, millimetres.length() - 2) : millimetres;
-    return inches() ? plain + " (" + INCHES.format(length) + ")" : plain;
+  /** One figure alone, for lists of them: {@code 141.5}, or {@code 5 9/16"} where a job has inches. */
+  String plain(Length length) {
+    return inches() ? INCHES.format(length) : millimetres(length);
   }
 
-  /** For example {@code 141.5 mm} or {@code 141.5 mm (5 9/16")}. */
+  /** For example {@code 141.5} or {@code 5 9/16" (141.5)}. */
+  String bare(Length length) {
+    return inches() ? INCHES.format(length) + " (" + millimetres(length) + ")" : millimetres(length);
+  }
+
+  /** For example {@code 141.5 mm} or {@code 5 9/16" (141.5 mm)}. */
   String withUnit(Length length) {
-    String bare = bare(length);
-    int bracket = bare.indexOf(" (");
-    return bracket < 0 ? bare + " mm" : bare.substring(0, bracket) + " mm" + bare.substring(bracket);
+    return inches() ? INCHES.format(length) + " (" + millimetres(length) + " mm)" : millimetres(length) + " mm";
+  }
+
+  private static String millimetres(Length length) {
+    String text = TENTHS.format(length).replace(" mm", "");
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+
+  /** A text that may hold a length, alone or behind "at least" or "at most": the length as it is read on site. */
+  String inText(String text) {
+    for (String before : new String[] {"at least ", "at most ", ""}) {
+      if (text.startsWith(before) && text.endsWith(" mm")) {
+        try {
+          return before + withUnit(Length.parse(text.substring(before.length())));
+        } catch (TapeNotationException notALength) {
+          return text;
+        }
+      }
+    }
+    return text;
   }
 
   /** For example {@code 14.89 m²}. */

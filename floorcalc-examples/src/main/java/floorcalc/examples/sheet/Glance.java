@@ -37,7 +37,7 @@ final class Glance {
     figure(figures.withUnit(job.rules().value(LayingRules.EXPANSION_GAP)), "gap at everything fixed",
         "walls, frames, columns, pipes; on each side");
     figure(Integer.toString(plan.compromises().size()), plan.compromises().size() == 1 ? "compromise" : "compromises",
-        failed() == 0 ? "no check failed; see Checks for what was not measured" : failed() + " not met; see Checks");
+        failed() == 0 ? "all checks met; what is open stands below" : failed() + " not met, see below");
     html.line("</div>");
     html.line("<p>Boards: " + lengths() + " long, " + figures.withUnit(job.board().coverWidth()) + " cover width, "
         + figures.withUnit(job.board().thickness()) + " thick; " + job.board().boardsPerPack() + " in a pack. Saw kerf "

@@ -37,6 +37,20 @@ final class Html {
     return this;
   }
 
+  /** The widths of a table's columns, in parts of the whole. */
+  Html columns(String parts) {
+    int sum = 0;
+    for (String part : parts.split(" ")) {
+      sum += Integer.parseInt(part);
+    }
+    out.append("<colgroup>");
+    for (String part : parts.split(" ")) {
+      out.append("<col style=\"width:").append(Integer.parseInt(part) * 1000 / sum / 10.0).append("%\"/>");
+    }
+    out.append("</colgroup>\n");
+    return this;
+  }
+
   /** The head of a table, one column each. */
   Html heads(List<String> columns) {
     out.append("<thead><tr>");

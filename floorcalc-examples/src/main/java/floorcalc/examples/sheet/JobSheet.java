@@ -42,27 +42,27 @@ public final class JobSheet {
     for (Bay bay : plan.bays()) {
       new BaySection(html, figures, job, plan, bay).write(card.linesOf(bay));
     }
-    OrderSection order = new OrderSection(html, figures, plan);
+    OrderSection order = new OrderSection(html, figures, job.board(), plan);
     order.orderList();
     order.ledger();
-    new WorkingSection(html, job, plan).write();
+    new WorkingSection(html, figures, job, plan).write();
     closing();
     return html.toString();
   }
 
   private void head() {
-    html.line("<!DOCTYPE html>").line("<html lang=\"en\">").line("<head>").line("<meta charset=\"utf-8\">")
-        .line("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">")
-        .line("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">")
+    html.line("<!DOCTYPE html>").line("<html lang=\"en\">").line("<head>").line("<meta charset=\"utf-8\"/>")
+        .line("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>")
+        .line("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>")
         .element("title", "Job sheet: " + plan.title()).line("").line("<style>").raw(SheetStyle.CSS).line("</style>")
         .line("</head>").line("<body>").line("<main>").raw("<h1><span>Job sheet</span> ").name(plan.title()).line("</h1>");
-    html.line("<p class=\"lead\">Lengths in millimetres" + (figures.inches() ? ", feet and inches in brackets" : "")
+    html.line("<p class=\"lead\">" + (figures.inches() ? "Lengths in feet and inches to 1/16, millimetres in brackets" : "Lengths in millimetres")
         + ". <b>Near</b> is towards the starting wall, <b>far</b> away from it; <b>left</b> and <b>right</b> are yours when"
         + " the starting wall is behind you.</p>");
   }
 
   private void closing() {
-    html.line("<section aria-labelledby=\"s-cautions\">").line("<h2 id=\"s-cautions\">Cautions</h2>").line("<ul>");
+    html.line("<section class=\"keep\" aria-labelledby=\"s-cautions\">").line("<h2 id=\"s-cautions\">Cautions</h2>").line("<ul>");
     for (String caution : plan.cautions()) {
       html.raw("<li>").text(caution).line("</li>");
     }

@@ -21,16 +21,19 @@ final class SheetStyle {
       .bring div { border-top: .5mm solid #000; padding-top: 1mm; }
       .bring strong { display: block; font-size: 20pt; line-height: 1.1; }
       .bring b, .bring small { display: block; }
-      table { border-collapse: collapse; width: 100%; margin: 0 0 4mm; font-variant-numeric: tabular-nums; }
+      table { table-layout: fixed; border-collapse: collapse; width: 100%; margin: 0 0 4mm; font-variant-numeric: tabular-nums; }
       caption { text-align: left; font-weight: bold; font-size: 10pt; padding: 0 0 1mm; }
       th, td { text-align: left; vertical-align: top; padding: .8mm 2mm .8mm 0; font-size: 10pt;
-        border-bottom: .15mm solid #777; overflow-wrap: anywhere; }
+        border-bottom: .15mm solid #777; overflow-wrap: break-word; }
       thead th { font-size: 8.5pt; border-bottom: .4mm solid #000; vertical-align: bottom; }
       tfoot th, tfoot td { border-top: .4mm solid #000; border-bottom: 0; font-weight: bold; }
       tbody th { font-weight: normal; }
       tr, .step, figure, .stop { break-inside: avoid; }
       thead { display: table-header-group; }
-      .num { text-align: right; }
+      .source { font-size: 8.5pt; }
+      .open { font-size: 10pt; margin: 0 0 3mm; }
+      .open ul { margin: 0; padding-left: 5mm; columns: 2; column-gap: 6mm; }
+      .num, .ledger thead th:not(:first-child) { text-align: right; }
       td.no { font-weight: bold; }
       .stop { border: .7mm solid #000; padding: 2mm 3mm; }
       .arrow { width: 5mm; height: 5mm; vertical-align: -1mm; }
@@ -39,11 +42,14 @@ final class SheetStyle {
       figure { margin: 0 0 4mm; }
       figure svg { display: block; max-width: 100%; height: auto; max-height: 235mm; margin: 0 auto; }
       .cut tbody { border-bottom: .4mm solid #000; break-inside: avoid; }
-      .cut tbody tr td { border-bottom: .1mm solid #aaa; }
+      .cut tbody tr td { border-bottom: .1mm solid #aaa; padding-top: .4mm; padding-bottom: .4mm; line-height: 1.2; }
+      .cut tbody tr:last-child td { border-bottom: .4mm solid #000; }
+      .keep { break-inside: avoid; }
       .cut th[scope=rowgroup] { font-size: 15pt; line-height: 1; font-weight: bold; border-bottom: 0; white-space: nowrap; }
       .cut .key { font-size: 12pt; font-weight: bold; }
       .tick { display: inline-block; width: 3.5mm; height: 3.5mm; border: .4mm solid #000; margin-right: 1mm; }
-      .step { font-size: 9.5pt; padding: 1mm 0 1mm 3mm; border-left: .4mm solid #777; margin-bottom: 2mm; }
+      .steps { columns: 2; column-gap: 6mm; }
+      .step { font-size: 9pt; line-height: 1.25; padding: .5mm 0 .5mm 3mm; border-left: .4mm solid #777; margin-bottom: 2mm; }
       .step p { margin: 0; }
       .step ul { margin: 0; padding-left: 6mm; }
       .sign { break-inside: avoid; }

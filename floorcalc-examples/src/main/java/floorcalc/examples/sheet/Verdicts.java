@@ -3,6 +3,7 @@ package floorcalc.examples.sheet;
 import floorcalc.plan.Check;
 import floorcalc.plan.Compromise;
 import floorcalc.plan.FloorPlan;
+import floorcalc.plan.Verdict;
 import floorcalc.working.Finding;
 import floorcalc.working.Severity;
 import java.util.ArrayList;
@@ -31,8 +32,9 @@ final class Verdicts {
   void write() {
     html.line("<section aria-labelledby=\"s-checks\">").line("<h2 id=\"s-checks\">Checks and compromises</h2>");
     findings();
-    checks();
     compromises();
+    checks();
+    notes();
     html.line("</section>");
   }
 
@@ -46,27 +48,50 @@ final class Verdicts {
     }
   }
 
+  private void notes() {
+    List<Finding> notes = plan.findings().stream().filter(finding -> !isFailure(finding)).toList();
+    if (notes.isEmpty()) {
+      return;
+    }
+    html.raw("<div class=\"open\"><p><b>Good to know:</b></p><ul>");
+    for (Finding note : notes) {
+      html.raw("<li>").text(note.where().isEmpty() ? note.message() : note.where() + ": " + note.message())
+          .raw(" <small>").text(note.source().toString()).raw("</small></li>");
+    }
+    html.line("</ul></div>");
+  }
+
   private void checks() {
-    html.line("<table>").line("<caption>Checks</caption>")
+    html.line("<table>").line("<caption>Checks</caption>").columns("20 60 32 40 34")
         .heads(List.of("Result", "Check", "Found", "Limit", "Whose limit"));
     html.line("<tbody>");
     for (Check check : plan.checks()) {
-      String word = switch (check.verdict()) {
-        case MET -> "met";
-        case NOT_MET -> "NOT MET";
-        case NOT_MEASURED -> "open";
-      };
-      html.raw("<tr><td class=\"" + (word.equals("NOT MET") ? "no" : "") + "\">" + word + "</td>")
-          .element("th scope=\"row\"", check.check()).element("td", check.found()).element("td", check.limit())
-          .element("td", check.source().toString()).line("</tr>");
-    }
-    for (Finding finding : plan.findings()) {
-      if (!isFailure(finding)) {
-        html.raw("<tr><td>note</td>").element("th scope=\"row\"", finding.where()).raw("<td colspan=\"2\">")
-            .text(finding.message()).raw("</td>").element("td", finding.source().toString()).line("</tr>");
+      if (check.verdict() != Verdict.NOT_MEASURED) {
+        boolean met = check.verdict() == Verdict.MET;
+        html.raw(met ? "<tr><td>met</td>" : "<tr><td class=\"no\">NOT MET</td>")
+            .element("th scope=\"row\"", check.check()).element("td", figures.inText(check.found()))
+            .element("td", figures.inText(check.limit())).element("td class=\"source\"", check.source().toString())
+            .line("</tr>");
       }
     }
     html.line("</tbody>").line("</table>");
+    open();
+  }
+
+  /** What nobody has measured, or this version does not judge: it is never a pass, so it stands here by name. */
+  private void open() {
+    Map<String, List<String>> byLimit = new LinkedHashMap<>();
+    for (Check check : plan.checks()) {
+      if (check.verdict() == Verdict.NOT_MEASURED) {
+        byLimit.computeIfAbsent(check.limit(), none -> new ArrayList<>())
+            .add(check.check() + (check.found().isEmpty() ? "" : ": " + check.found()));
+      }
+    }
+    byLimit.forEach((limit, found) -> {
+      html.raw("<div class=\"open\"><p><b>Open:</b> ").text(limit).raw(".</p><ul>");
+      found.forEach(reading -> html.element("li", reading));
+      html.line("</ul></div>");
+    });
   }
 
   private void compromises() {
@@ -80,7 +105,7 @@ final class Verdicts {
           none -> new ArrayList<>()).add(compromise);
     }
     html.line("<table>").line("<caption>Compromises: rules that this floor cannot keep everywhere</caption>")
-        .heads(List.of("Rule", "Asked for", "Has", "Where", "Because"));
+        .columns("40 24 24 46 52").heads(List.of("Rule", "Asked for", "Has", "Where", "Because"));
     html.line("<tbody>");
     for (List<Compromise> group : groups.values()) {
       Compromise first = group.get(0);

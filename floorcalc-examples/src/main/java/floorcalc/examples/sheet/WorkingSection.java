@@ -1,5 +1,7 @@
 package floorcalc.examples.sheet;
 
+import floorcalc.measure.Area;
+import floorcalc.measure.Length;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.MaterialLine;
@@ -9,44 +11,55 @@ import floorcalc.working.Step;
 import floorcalc.working.Term;
 import floorcalc.working.Worked;
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** The parts of the sheet that say how the figures came about: the rules and the working. */
 final class WorkingSection {
+  /** A square millimetre. */
+  private static final int AREA_DECIMALS = 6;
+
   private final Html html;
+  private final Figures figures;
   private final FloorJob job;
   private final FloorPlan plan;
 
-  WorkingSection(Html html, FloorJob job, FloorPlan plan) {
+  WorkingSection(Html html, Figures figures, FloorJob job, FloorPlan plan) {
     this.html = html;
+    this.figures = figures;
     this.job = job;
     this.plan = plan;
   }
 
   void write() {
-    html.line("<section aria-labelledby=\"s-rules\">").line("<h2 id=\"s-rules\">Rules used</h2>").line("<table>")
+    html.line("<section class=\"keep\" aria-labelledby=\"s-rules\">").line("<h2 id=\"s-rules\">Rules used</h2>").line("<table>")
         .raw("<caption>").text("Rules, set “" + job.rules().name() + "”").line("</caption>")
-        .heads(List.of("Rule", "Value", "Whose rule"));
+        .columns("92 34 60").heads(List.of("Rule", "Value", "Whose rule"));
     html.line("<tbody>");
     for (RuleValue<?> rule : job.rules().all()) {
-      html.raw("<tr>").element("th scope=\"row\"", rule.key().meaning()).element("td", text(rule.value()))
+      html.raw("<tr>").element("th scope=\"row\"", rule.key().meaning()).element("td", value(rule.value()))
           .element("td", rule.source().toString()).line("</tr>");
     }
     html.line("</tbody>").line("</table>").line("</section>");
-    html.line("<section class=\"working\" aria-labelledby=\"s-working\">").line("<h2 id=\"s-working\">Working</h2>");
+    html.line("<section class=\"working\" aria-labelledby=\"s-working\">").line("<h2 id=\"s-working\">Working</h2>")
+        .line("<p>Lengths are exact; areas are shown to the square millimetre.</p>");
+    Set<Step> shown = new HashSet<>();
     for (Worked worked : plan.working()) {
       part(worked.about(), worked.steps());
+      shown.addAll(worked.steps());
     }
     for (MaterialLine line : plan.materials()) {
-      if (!line.working().isEmpty()) {
-        part("Order: " + line.item(), line.working());
-      }
+      part("order: " + line.item(), line.working().stream().filter(step -> !shown.contains(step)).toList());
     }
     html.line("</section>");
   }
 
   private void part(String about, List<Step> steps) {
-    html.element("h3", about).line("");
+    if (steps.isEmpty()) {
+      return;
+    }
+    html.element("h3", about).line("").line("<div class=\"steps\">");
     for (Step step : steps) {
       html.raw("<div class=\"step\"><p>").text(step.question()).raw("</p><p><code>").text(step.formula())
           .raw("</code></p><ul>");
@@ -60,9 +73,17 @@ final class WorkingSection {
       html.raw("</ul><p><code><b>").text("= " + text(step.result())).raw("</b></code> <small>")
           .text(step.source().toString()).line("</small></p></div>");
     }
+    html.line("</div>");
+  }
+
+  private String value(Object value) {
+    return value instanceof Length length ? figures.withUnit(length) : text(value);
   }
 
   private static String text(Object value) {
+    if (value instanceof Area area) {
+      return new BigDecimal(area.toSquareMetreString(AREA_DECIMALS)).stripTrailingZeros().toPlainString() + " m²";
+    }
     return value instanceof BigDecimal number ? number.toPlainString() : value.toString();
   }
 }
