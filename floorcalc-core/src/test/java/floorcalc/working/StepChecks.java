@@ -16,6 +16,7 @@ import java.util.Map;
 public final class StepChecks {
   private static final String AS_STATED = "value as stated";
   private static final String UP = ", rounded up to a whole nanometre";
+  private static final String DOWN = ", rounded down to a whole nanometre";
   private static final String ONE_DECIMAL = ", rounded to one decimal";
 
   private StepChecks() {}
@@ -34,8 +35,9 @@ public final class StepChecks {
     }
     String formula = step.formula();
     boolean up = formula.endsWith(UP);
+    boolean down = formula.endsWith(DOWN);
     boolean decimal = formula.endsWith(ONE_DECIMAL);
-    formula = formula.replace(UP, "").replace(ONE_DECIMAL, "");
+    formula = formula.replace(UP, "").replace(DOWN, "").replace(ONE_DECIMAL, "");
     Map<String, BigDecimal> values = new LinkedHashMap<>();
     step.terms().forEach(term -> values.put(term.symbol(), number(term.value())));
     assertThat(formula).as(step.explain()).matches("[A-Za-z0-9']+ = .+");
@@ -43,6 +45,9 @@ public final class StepChecks {
     BigDecimal value = right.contains(" if ") ? choice(right, values) : new Formula(right, values).value();
     if (up) {
       value = value.setScale(0, RoundingMode.CEILING);
+    }
+    if (down) {
+      value = value.setScale(0, RoundingMode.FLOOR);
     }
     if (decimal) {
       value = value.setScale(1, RoundingMode.HALF_UP);
