@@ -1,11 +1,16 @@
 package floorcalc;
 
+import floorcalc.audit.AuditReport;
+import floorcalc.audit.PlanAudit;
 import floorcalc.laying.FloorLaying;
 import floorcalc.laying.JobCheck;
+import floorcalc.plan.Check;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.JobFault;
 import floorcalc.plan.UnsoundJobException;
+import floorcalc.plan.Verdict;
+import floorcalc.working.Source;
 import java.util.List;
 
 /**
@@ -26,13 +31,21 @@ public final class FloorPlanner {
    * @param job what is known about the floor, not null
    * @return the plan, audited; not null
    * @throws UnsoundJobException if the job cannot be planned, with all its faults
+   * @throws UnsoundPlanException if the audit finds a fault in the plan, which is a fault of the library
    */
   public static FloorPlan plan(FloorJob job) {
     List<JobFault> faults = JobCheck.faultsOf(job);
     if (!faults.isEmpty()) {
       throw new UnsoundJobException(faults);
     }
-    return FloorLaying.of(job);
+    FloorPlan plan = FloorLaying.of(job);
+    AuditReport report = PlanAudit.of(job, plan);
+    if (!report.isClean()) {
+      throw new UnsoundPlanException(report);
+    }
+    return plan.withCheck(new Check("plan audited a second time by other means",
+        "covered, nothing overlaps, cuttable from the boards listed, rules kept or named", "no fault", Verdict.MET,
+        Source.DEFINITION));
   }
 
   /**

@@ -82,7 +82,8 @@ public final class CuttingPlan {
       }
       boolean fresh = from == null;
       if (fresh) {
-        from = bench.open(stock.kindFor(piece.span(), bench.opened()), i);
+        int whole = stock.kindOf(piece.span());
+        from = bench.open(whole >= 0 ? whole : stock.kindFor(piece.span(), bench.opened()), i);
       }
       kept[i] = null;
       Offcut[] rests = bench.cut(piece, from, place);

@@ -3,6 +3,7 @@ package floorcalc.plan;
 import floorcalc.materials.WasteLedger;
 import floorcalc.working.Finding;
 import floorcalc.working.Worked;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -50,5 +51,18 @@ public record FloorPlan(
     findings = List.copyOf(findings);
     cautions = List.copyOf(cautions);
     working = List.copyOf(working);
+  }
+
+  /**
+   * Returns the same plan with one more check at the end.
+   *
+   * @param check the check, not null
+   * @return the plan, not null
+   */
+  public FloorPlan withCheck(Check check) {
+    List<Check> more = new ArrayList<>(checks);
+    more.add(check);
+    return new FloorPlan(title, bays, boards, order, ledger, materials, profiles, more, compromises, findings, cautions,
+        working);
   }
 }

@@ -125,6 +125,17 @@ class CuttingPlanTest {
   }
 
   @Test
+  void aWholeBoardIsOpenedInItsOwnLength() {
+    // By their share of the packs the 1800 boards would come first; a piece with two machined ends must be a whole board.
+    BoardGoods mixed = BoardGoods.mixed(List.of(new PackContent(Length.ofMillimetres(1800), 9),
+        new PackContent(Length.ofMillimetres(1200), 1)), Length.ofMillimetres(200), Length.ofMillimetres(14));
+    CuttingPlan plan = CuttingPlan.of(List.of(piece(0, 1200, 0, 200, Ends.BOTH), piece(0, 1200, 0, 200, Ends.BOTH)),
+        mixed, RULES);
+
+    assertThat(plan.boardsPerLength()).containsExactly(0, 2);
+  }
+
+  @Test
   void aPieceLongerThanTheBoardIsRefused() {
     assertThatThrownBy(() -> CuttingPlan.of(List.of(piece(0, 2001, 0, 200, Ends.LOW)), GOODS, RULES))
         .isInstanceOf(IllegalArgumentException.class)
