@@ -128,8 +128,8 @@ public final class StartLine {
   }
 
   private static boolean isOneRow(List<Stop> stops, Length bayLow, Length pitch) {
-    return stops.stream().filter(stop -> stop.side() == Stop.Side.FLOOR_BELOW).map(Stop::high)
-        .max(Length::compareTo).map(top -> top.minus(bayLow).compareTo(pitch) <= 0).orElse(false);
+    return stops.stream().anyMatch(stop -> stop.side() == Stop.Side.FLOOR_BELOW)
+        && stops.stream().allMatch(stop -> stop.high().minus(bayLow).compareTo(pitch) <= 0);
   }
 
   private void addFindings(List<Finding> findings) {
