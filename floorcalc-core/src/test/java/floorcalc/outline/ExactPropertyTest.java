@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -43,7 +44,7 @@ class ExactPropertyTest {
     assertThat((int) Math.signum(actual)).isEqualTo(exact.signum());
   }
 
-  @Property(tries = 2000)
+  @Property(tries = 2000, edgeCases = EdgeCasesMode.NONE)
   void tellsTheSide(
       @ForAll @LongRange(min = -FAR, max = FAR) long ax, @ForAll @LongRange(min = -FAR, max = FAR) long ay,
       @ForAll @LongRange(min = -FAR, max = FAR) long bx, @ForAll @LongRange(min = -FAR, max = FAR) long by,

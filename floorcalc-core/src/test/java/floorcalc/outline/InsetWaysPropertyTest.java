@@ -58,7 +58,7 @@ class InsetWaysPropertyTest {
    * The general offset drops corners nearer to each other than a twentieth of the distance, so its edges beside blunt
    * reflex corners turn by up to 1/40 and its area is off by up to a thousandth of the strip along them.
    */
-  @Property(tries = 2_000, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 1_000, edgeCases = EdgeCasesMode.NONE)
   void theGeneralOffsetLeavesTheSameFloors(@ForAll("rooms") Outline room, @ForAll("gaps") Length gap) {
     ExpansionGap own = ExpansionGap.inset(room, gap).value();
     Geometry other = offset(room, gap);
