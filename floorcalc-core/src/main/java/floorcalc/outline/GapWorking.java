@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The steps of an expansion gap, from the figures that gave the result. */
 final class GapWorking {
@@ -35,40 +36,42 @@ final class GapWorking {
             Term.of("shell", room.shell().size() + " walls of the room", room.shell().perimeter()),
             Term.of("voids", room.size() - room.shell().size() + " walls of voids",
                 perimeter.minus(room.shell().perimeter()))),
-        step("room-area", "What is the area of the room?", "A = shell − voids", area,
+        step("room-area", "What is the area of the room?", "A = shell - voids", area,
             Term.of("shell", "area within the walls, by the shoelace formula", room.shell().area()),
             Term.of("voids", "area of " + room.voids().size() + " voids, by the shoelace formula",
                 room.shell().area().minus(area))),
         step("gap-corners", "What do the corners add?", "S = out + reflex", corners,
             Term.of("out", "Σ cot(θ/2) over corners whose angle θ is at most 180°", juttingOut),
             Term.of("reflex", "Σ cot(θ/2) over reflex corners" + cutOff(rings), reflex)),
-        step("laid-area-by-formula", "What area is left to lay, if the gap swallows no wall?", "A − P·d + d²·S", formula,
+        step("laid-area-by-formula", "What area is left to lay, if the gap swallows no wall?",
+            "F = A - P * d + d * d * S, rounded to a whole square micrometre", formula,
             Term.of("A", "area of the room", area), Term.of("P", "length of all walls", perimeter),
             Term.of("d", "expansion gap", gap), Term.of("S", "sum over the corners", corners)),
-        new Step("laid-area", "What area is left to lay, by the corners of what is laid?", "L = sum of the pieces",
-            pieces(result.laid()), laid, Source.DEFINITION),
-        step("gap-area", "What area does the gap take?", "A − L", result.areaTaken(),
+        pieces(result.laid(), laid),
+        step("gap-area", "What area does the gap take?", "T = A - L", result.areaTaken(),
             Term.of("A", "area of the room", area), Term.of("L", "area left to lay", laid)),
         step("gap-check", "How far is the formula from the corners? By rounding alone, while no wall is swallowed.",
-            "formula − L", formula.minus(laid),
-            Term.of("formula", "area left by the formula", formula), Term.of("L", "area left to lay", laid)));
+            "e = F - L", formula.minus(laid),
+            Term.of("F", "area left by the formula", formula), Term.of("L", "area left to lay", laid)));
   }
 
   private static Step step(String id, String question, String formula, Object result, Term... terms) {
     return new Step(id, question, formula, List.of(terms), result, Source.DEFINITION);
   }
 
-  private static List<Term> pieces(List<Outline> laid) {
+  private static Step pieces(List<Outline> laid, Area sum) {
     List<Term> terms = new ArrayList<>();
     int listed = Math.min(MOST_LISTED, laid.size());
     for (int i = 0; i < listed; i++) {
-      terms.add(Term.of("piece " + (i + 1), "by the shoelace formula", laid.get(i).area()));
+      terms.add(Term.of("L" + (i + 1), "piece " + (i + 1) + ", by the shoelace formula", laid.get(i).area()));
     }
     if (listed < laid.size()) {
       terms.add(Term.of("others", laid.size() - listed + " more pieces",
           laid.subList(listed, laid.size()).stream().map(Outline::area).reduce(Area.ZERO, Area::plus)));
     }
-    return terms;
+    String formula = terms.stream().map(Term::symbol).collect(Collectors.joining(" + ", "L = ", terms.isEmpty() ? "0" : ""));
+    return new Step("laid-area", "What area is left to lay, by the corners of what is laid?", formula, terms, sum,
+        Source.DEFINITION);
   }
 
   /** Sums the corners of one kind, to twelve decimals: what is shown is what the next step works with. */

@@ -18,6 +18,7 @@ public final class StepChecks {
   private static final String UP = ", rounded up to a whole nanometre";
   private static final String DOWN = ", rounded down to a whole nanometre";
   private static final String ONE_DECIMAL = ", rounded to one decimal";
+  private static final String SQUARE_MICROMETRE = ", rounded to a whole square micrometre";
 
   private StepChecks() {}
 
@@ -37,7 +38,8 @@ public final class StepChecks {
     boolean up = formula.endsWith(UP);
     boolean down = formula.endsWith(DOWN);
     boolean decimal = formula.endsWith(ONE_DECIMAL);
-    formula = formula.replace(UP, "").replace(DOWN, "").replace(ONE_DECIMAL, "");
+    boolean micrometre = formula.endsWith(SQUARE_MICROMETRE);
+    formula = formula.replace(UP, "").replace(DOWN, "").replace(ONE_DECIMAL, "").replace(SQUARE_MICROMETRE, "");
     Map<String, BigDecimal> values = new LinkedHashMap<>();
     step.terms().forEach(term -> values.put(term.symbol(), number(term.value())));
     assertThat(formula).as(step.explain()).matches("[A-Za-z0-9']+ = .+");
@@ -51,6 +53,9 @@ public final class StepChecks {
     }
     if (decimal) {
       value = value.setScale(1, RoundingMode.HALF_UP);
+    }
+    if (micrometre) {
+      value = value.setScale(-6, RoundingMode.HALF_EVEN);
     }
     assertThat(value).as(step.explain()).isEqualByComparingTo(number(step.result()));
     List<String> symbols = step.terms().stream().map(Term::symbol).toList();
