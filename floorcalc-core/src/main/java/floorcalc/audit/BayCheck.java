@@ -54,6 +54,10 @@ final class BayCheck {
     BayFrame frame = BayFrame.of(bay.direction(), laid.shell());
     double base = baseLine(bay, frame);
     LaidStrips strips = LaidStrips.of(laid, frame, base, pitch, bay.rows().size());
+    if (strips.hasSpike) {
+      breaches.add(Code.LAID_OUTLINE, bay.bay(), "the laid area of " + bay.bay() + " has a spike without width that ends at "
+          + frame.place(strips.spikeX, strips.spikeY) + "; its outline must not turn back on itself");
+    }
     int before = coverageBreaches();
     WideSum pieceArea = new WideSum();
     double perimeter = 0;
@@ -169,7 +173,7 @@ final class BayCheck {
     now.findJoints(frame.slack());
     tally.joints += now.joints.size;
     EndCheck.check(now, cuts, firstCut, book, sweep.sawnContacts, frame, breaches);
-    NameCheck.checkRow(bay, r, now, breaches);
+    NameCheck.checkRow(bay, r, now, frame.slack(), breaches);
     rules.checkRow(bay, r, now, cuts, firstCut, book, frame);
     if (r > 0) {
       EdgeCheck edge = EdgeCheck.of(before, now, frame.slack());
@@ -231,17 +235,23 @@ final class BayCheck {
     }
   }
 
-  /** Whether the laid area reaches beyond the first and last row line. */
+  /** Whether any of the laid area lies below the first row line or above the last. */
   private void checkReach(Bay bay, BayFrame frame, double base, LaidStrips strips) {
-    double low = base - strips.yMin;
-    double high = strips.yMax - (base + (double) bay.rows().size() * pitch);
-    if (low > frame.slack()) {
-      breaches.add(Code.HOLE, bay.bay(), "the laid area of " + bay.bay() + " reaches " + Words.mm(low)
-          + " below its first row");
+    double top = base + (double) bay.rows().size() * pitch;
+    checkBeyond(bay, frame, strips, strips.yMin - 1, base, "below its first row");
+    checkBeyond(bay, frame, strips, top, strips.yMax + 1, "above its last row");
+  }
+
+  private void checkBeyond(Bay bay, BayFrame frame, LaidStrips strips, double low, double high, String where) {
+    if (high - low - 1 <= frame.slack()) {
+      return;
     }
-    if (high > frame.slack()) {
-      breaches.add(Code.HOLE, bay.bay(), "the laid area of " + bay.bay() + " reaches " + Words.mm(high)
-          + " above its last row");
+    Segments outline = new Segments();
+    strips.addBeyond(low, high, frame.slack(), outline);
+    sweep.run(outline, 0, frame);
+    for (StripSweep.Defect defect : sweep.defects) {
+      breaches.add(Code.HOLE, bay.bay(), "no piece covers " + Words.squareMillimetres(defect.area)
+          + " of the laid area of " + bay.bay() + " " + where + ", near " + frame.place(defect.x, defect.y));
     }
   }
 

@@ -22,6 +22,10 @@ final class LaidStrips {
   /** The length of all edges, and whether each runs along or across the rows. */
   double perimeter;
   boolean square = true;
+  /** Whether the outline turns back on itself, and where. */
+  boolean hasSpike;
+  double spikeX;
+  double spikeY;
 
   private LaidStrips(Outline laid, BayFrame frame, double base, double pitch, int rows) {
     this.base = base;
@@ -68,6 +72,24 @@ final class LaidStrips {
       yMax = Math.max(yMax, ay);
       perimeter += Math.sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay));
       square &= ax == bx || ay == by;
+      int k = j + 1 == n ? 0 : j + 1;
+      lookForSpike(ax, ay, bx, by, frame.x(ring.x(k), ring.y(k)), frame.y(ring.x(k), ring.y(k)));
+    }
+  }
+
+  /** A spike has no width: the outline goes to a corner and comes back the same way. */
+  private void lookForSpike(double ax, double ay, double bx, double by, double cx, double cy) {
+    double in = Math.sqrt((ax - bx) * (ax - bx) + (ay - by) * (ay - by));
+    double out = Math.sqrt((cx - bx) * (cx - bx) + (cy - by) * (cy - by));
+    double shorter = Math.min(in, out);
+    if (shorter > RowSketch.MEET) {
+      double dx = (ax - bx) * (shorter / in) - (cx - bx) * (shorter / out);
+      double dy = (ay - by) * (shorter / in) - (cy - by) * (shorter / out);
+      if (Math.sqrt(dx * dx + dy * dy) <= BayFrame.ROUNDING) {
+        hasSpike = true;
+        spikeX = bx;
+        spikeY = by;
+      }
     }
   }
 
@@ -91,30 +113,44 @@ final class LaidStrips {
     Crossings bottom = new Crossings();
     Crossings top = new Crossings();
     for (int k = start[row]; k < start[row + 1]; k++) {
-      int i = member[k];
-      double ax = edges.x0[i];
-      double ay = edges.y0[i];
-      double bx = edges.x1[i];
-      double by = edges.y1[i];
-      if (ay <= low != by <= low) {
-        bottom.add(crossing(ax, ay, bx, by, low), by < ay ? 1 : -1);
-      }
-      if (ay < high != by < high) {
-        top.add(crossing(ax, ay, bx, by, high), by < ay ? 1 : -1);
-      }
-      if (Math.max(ay, by) > low && Math.min(ay, by) < high) {
-        double cx = ay < low ? crossing(ax, ay, bx, by, low) : ay > high ? crossing(ax, ay, bx, by, high) : ax;
-        double dx = by < low ? crossing(ax, ay, bx, by, low) : by > high ? crossing(ax, ay, bx, by, high) : bx;
-        double cy = Math.min(Math.max(ay, low), high);
-        double dy = Math.min(Math.max(by, low), high);
-        if (dx > cx) {
-          into.add(cx, cy, dx, dy, 1, -1);
-        } else if (dx < cx) {
-          into.add(dx, dy, cx, cy, -1, -1);
-        }
-      }
+      cut(member[k], low, high, bottom, top, into);
     }
     return bottom.close(low, 1, slack, into) & top.close(high, -1, slack, into);
+  }
+
+  /** Adds the outline of the laid area between any two heights, looking at all edges. */
+  void addBeyond(double low, double high, double slack, Segments into) {
+    Crossings bottom = new Crossings();
+    Crossings top = new Crossings();
+    for (int i = 0; i < edges.size; i++) {
+      cut(i, low, high, bottom, top, into);
+    }
+    bottom.close(low, 1, slack, into);
+    top.close(high, -1, slack, into);
+  }
+
+  private void cut(int i, double low, double high, Crossings bottom, Crossings top, Segments into) {
+    double ax = edges.x0[i];
+    double ay = edges.y0[i];
+    double bx = edges.x1[i];
+    double by = edges.y1[i];
+    if (ay <= low != by <= low) {
+      bottom.add(crossing(ax, ay, bx, by, low), by < ay ? 1 : -1);
+    }
+    if (ay < high != by < high) {
+      top.add(crossing(ax, ay, bx, by, high), by < ay ? 1 : -1);
+    }
+    if (Math.max(ay, by) > low && Math.min(ay, by) < high) {
+      double cx = ay < low ? crossing(ax, ay, bx, by, low) : ay > high ? crossing(ax, ay, bx, by, high) : ax;
+      double dx = by < low ? crossing(ax, ay, bx, by, low) : by > high ? crossing(ax, ay, bx, by, high) : bx;
+      double cy = Math.min(Math.max(ay, low), high);
+      double dy = Math.min(Math.max(by, low), high);
+      if (dx > cx) {
+        into.add(cx, cy, dx, dy, 1, -1);
+      } else if (dx < cx) {
+        into.add(dx, dy, cx, cy, -1, -1);
+      }
+    }
   }
 
   private static double crossing(double ax, double ay, double bx, double by, double y) {

@@ -9,7 +9,7 @@ final class NameCheck {
   private NameCheck() {
   }
 
-  static void checkRow(Bay bay, int r, RowSketch row, Breaches breaches) {
+  static void checkRow(Bay bay, int r, RowSketch row, double slack, Breaches breaches) {
     String place = BayCheck.rowPlace(bay, r);
     int number = bay.rows().get(r).row();
     if (number != r + 1) {
@@ -30,7 +30,7 @@ final class NameCheck {
       if (!next && (piece.run() != run || i == 0)) {
         breaches.add(Code.RUN_NUMBER, name, "piece " + name + " has run " + piece.run() + " after run " + run
             + "; runs are numbered from 1 in the order of the pieces");
-      } else if (!next && row.sound[i] && row.sound[i - 1] && row.xMin[i] < row.xMin[i - 1]) {
+      } else if (!next && row.sound[i] && row.sound[i - 1] && row.xMin[i] < row.xMin[i - 1] - slack) {
         breaches.add(Code.PIECE_ORDER, name, "piece " + name + " lies before piece " + pieces.get(i - 1).piece()
             + " of the same run; pieces are listed from low x to high x");
       }

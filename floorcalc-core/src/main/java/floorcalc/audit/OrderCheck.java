@@ -27,7 +27,7 @@ final class OrderCheck {
       breaches.add(Code.BOUND_TOO_HIGH, WHERE, "boardsAtLeast is " + order.boardsAtLeast() + ", but this plan does with "
           + Words.count(book.size(), "board"));
     } else if (order.boardsAtLeast() < trivialBound) {
-      breaches.note(Code.BOUND_WEAK, WHERE, "boardsAtLeast is " + order.boardsAtLeast() + ", but the pieces alone fill "
+      breaches.note(Code.BOUND_WEAK, WHERE, "boardsAtLeast is " + order.boardsAtLeast() + ", but the laid area alone fills "
           + Words.count(trivialBound, "board"), Source.DEFINITION);
     }
     checkSpare(job, book, order, breaches);

@@ -1,7 +1,6 @@
 package floorcalc.audit;
 
 import floorcalc.measure.Area;
-import floorcalc.measure.Length;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
@@ -44,7 +43,7 @@ public final class PlanAudit {
     }
     compromises.noteTheRest(job.rules());
     BoardCheck.check(job, cuts, book, RowIndex.of(plan), breaches);
-    OrderCheck.check(job, plan, book, trivialBound(job, cuts), breaches);
+    OrderCheck.check(job, plan, book, trivialBound(job, tally), breaches);
     steps.add(coverage(tally));
     LedgerCheck.check(job, plan, book, cuts, tally, breaches, steps);
     return new AuditReport(breaches, steps, tally);
@@ -69,12 +68,11 @@ public final class PlanAudit {
     return pieces;
   }
 
-  /** So many boards at least are filled by the rectangles of the pieces, were nothing lost. */
-  private static long trivialBound(FloorJob job, CutList cuts) {
-    Length longest = job.board().lengths().get(0);
-    BigInteger board = BigInteger.valueOf(longest.toNanometres())
-        .multiply(BigInteger.valueOf(job.board().laidPitch().toNanometres()));
-    BigInteger[] parts = cuts.area.value().divideAndRemainder(board);
+  /** So many boards at least are filled by the laid area, were nothing lost. */
+  private static long trivialBound(FloorJob job, Tally tally) {
+    BigInteger board = BigInteger.valueOf(job.board().lengths().get(0).toNanometres())
+        .multiply(BigInteger.valueOf(job.board().laidPitch().toNanometres())).shiftLeft(1);
+    BigInteger[] parts = tally.laidArea.value().divideAndRemainder(board);
     return parts[0].add(BigInteger.valueOf(parts[1].signum())).min(BigInteger.valueOf(Long.MAX_VALUE)).longValue();
   }
 }
