@@ -11,12 +11,21 @@ final class EndCheck {
 
   static void check(RowSketch row, CutList cuts, int firstCut, BoardBook book, List<int[]> sawnContacts, BayFrame frame,
       Breaches breaches) {
+    boolean[] leftSeen = new boolean[row.count];
+    boolean[] rightSeen = new boolean[row.count];
     for (int j = 0; j < row.joints.size; j++) {
       int left = row.joints.owner[j];
       int right = row.joints.sign[j];
       double x = row.joints.x0[j];
-      checkRightEnd(row, left, right, x, cuts, firstCut + left, book, frame, breaches);
-      checkLeftEnd(row, right, left, x, cuts, firstCut + right, book, frame, breaches);
+      // An end that meets in several parts, as beside a notch, is looked at once.
+      if (!rightSeen[left] || row.xMax[left] - x > frame.slack()) {
+        checkRightEnd(row, left, right, x, cuts, firstCut + left, book, frame, breaches);
+      }
+      if (!leftSeen[right] || x - row.xMin[right] > frame.slack()) {
+        checkLeftEnd(row, right, left, x, cuts, firstCut + right, book, frame, breaches);
+      }
+      rightSeen[left] = true;
+      leftSeen[right] = true;
     }
     for (int[] pair : sawnContacts) {
       String first = row.pieces.get(pair[0]).piece();

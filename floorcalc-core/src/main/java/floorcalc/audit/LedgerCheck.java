@@ -17,6 +17,7 @@ import java.util.Map;
 /** Adds up where the boards that are bought go, in half square nanometres. */
 final class LedgerCheck {
   private static final String WHERE = "ledger";
+  private static final String TRIMMED = "trimmed to shape";
 
   private final FloorJob job;
   private final FloorPlan plan;
@@ -39,7 +40,7 @@ final class LedgerCheck {
     WasteLedger ledger = plan.ledger();
     Map<String, Area> parts = new LinkedHashMap<>();
     parts.put("laid", ledger.laid());
-    parts.put("trimmed to shape", ledger.trimmedToShape());
+    parts.put(TRIMMED, ledger.trimmedToShape());
     parts.put("saw kerf", ledger.sawKerf());
     parts.put("usable offcuts", ledger.usableOffcuts());
     parts.put("short offcuts", ledger.shortOffcuts());
@@ -48,7 +49,9 @@ final class LedgerCheck {
     BigInteger sum = BigInteger.ZERO;
     for (Map.Entry<String, Area> part : parts.entrySet()) {
       sum = sum.add(halves(part.getValue()));
-      if (halves(part.getValue()).signum() < 0) {
+      // What is trimmed off rectangles that are turned may come out below nothing by the rounding of their corners.
+      BigDecimal least = new BigDecimal(part.getKey().equals(TRIMMED) ? -2 * tally.areaRounding : 0);
+      if (new BigDecimal(halves(part.getValue())).compareTo(least) < 0) {
         breaches.add(Code.LEDGER_NEGATIVE, WHERE, "the ledger's " + part.getKey() + " is less than nothing: "
             + Words.squareMillimetres(halves(part.getValue())));
       }

@@ -65,10 +65,10 @@ final class OrderCheck {
           + order.packs() * perPack);
     }
     int[] used = usedByLength(job, book);
-    if (!isEnough(job, used, order, order.packs(), 0)) {
+    if (!isEnough(job, book.size(), used, order, order.packs(), 0)) {
       breaches.add(Code.PACKS_TOO_FEW, WHERE, Words.count(order.packs(), "pack") + " of " + job.board().pack()
           + " do not hold " + Words.count(book.size(), "board") + " used and " + order.spare() + " spare");
-    } else if (order.packs() > 0 && isEnough(job, used, order, order.packs() - 1L, 1)) {
+    } else if (order.packs() > 0 && isEnough(job, book.size(), used, order, order.packs() - 1L, 1)) {
       breaches.add(Code.PACKS_TOO_MANY, WHERE, Words.count(order.packs() - 1L, "pack") + " of " + job.board().pack()
           + " would hold " + Words.count(book.size(), "board") + " used and " + order.spare() + " spare; the order says "
           + order.packs());
@@ -79,13 +79,12 @@ final class OrderCheck {
    * Whether packs hold the boards used, length by length, and the spare boards. Which lengths the spare boards have is
    * not stated, so one pack fewer is called enough only if it also holds the spare share of each length.
    */
-  private static boolean isEnough(FloorJob job, int[] used, Order order, long packs, int spareOfEach) {
+  private static boolean isEnough(FloorJob job, int boards, int[] used, Order order, long packs, int spareOfEach) {
     List<PackContent> pack = job.board().pack();
     BigDecimal share = job.rules().value(LayingRules.SPARE_SHARE);
-    long needed = order.spare();
+    long needed = order.spare() + (long) boards;
     long held = 0;
     for (int i = 0; i < used.length; i++) {
-      needed += used[i];
       held += packs * pack.get(i).perPack();
       long each = used[i] + (spareOfEach == 0 ? 0 : Math.max(0, roundedUp(share, used[i]).longValue()));
       if (packs * pack.get(i).perPack() < each) {

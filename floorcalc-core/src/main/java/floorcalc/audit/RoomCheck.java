@@ -31,7 +31,7 @@ final class RoomCheck {
     Optional<Direction> asked = job.direction().fixed();
     for (Bay bay : plan.bays()) {
       if (bay.bay().isBlank() || !names.add(bay.bay())) {
-        breaches.add(Code.BAY_NAME, bay.bay(), "bay '" + bay.bay() + "' needs a name of its own that is not blank");
+        breaches.add(Code.BAY_NAME, bay.bay().isBlank() ? "bays" : bay.bay(), "bay '" + bay.bay() + "' needs a name of its own that is not blank");
       }
       if (!byRoom.containsKey(bay.room())) {
         breaches.add(Code.ROOM_UNKNOWN, bay.bay(), "bay " + bay.bay() + " is said to be in room '" + bay.room()

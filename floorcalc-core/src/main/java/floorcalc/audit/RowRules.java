@@ -32,11 +32,13 @@ final class RowRules {
     Row row = bay.rows().get(r);
     String place = BayCheck.rowPlace(bay, r);
     double widest = 0;
+    boolean measured = sketch.count > 0;
     Map<Integer, Long> shortest = new TreeMap<>();
     for (int i = 0; i < sketch.count; i++) {
       if (sketch.sound[i]) {
         widest = Math.max(widest, sketch.yMax[i] - sketch.yMin[i]);
       }
+      measured &= sketch.sound[i];
       LaidPiece piece = sketch.pieces.get(i);
       int cut = firstCut + i;
       long length = cuts.alongTo[cut] - cuts.alongFrom[cut];
@@ -46,11 +48,11 @@ final class RowRules {
       }
     }
     double stated = row.coverWidth().toNanometres();
-    if (Math.abs(stated - widest) > frame.slack()) {
+    if (measured && Math.abs(stated - widest) > frame.slack()) {
       breaches.add(Code.ROW_WIDTH, place, place + " says that it shows " + row.coverWidth()
           + " at its widest, but its widest piece is " + Words.mm(widest) + " wide");
     }
-    if (!Compromises.isKept(widest, minimumRow, frame.slack())) {
+    if (measured && !Compromises.isKept(widest, minimumRow, frame.slack())) {
       compromises.breach(Code.ROW_TOO_NARROW, minimumRow, place, widest, frame.slack(),
           place + " is " + Words.mm(widest) + " wide");
     }
