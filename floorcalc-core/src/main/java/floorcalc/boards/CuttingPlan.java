@@ -182,6 +182,7 @@ public final class CuttingPlan {
   /**
    * Returns the exact area of all opened boards.
    *
+   * @param pitch the laid pitch, the width that each board counts for, not null
    * @return the area, not null
    */
   public Area boardArea(Length pitch) {
