@@ -1,5 +1,6 @@
 package floorcalc.rows;
 
+import static floorcalc.working.StepChecks.assertStepsHold;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.measure.Length;
@@ -11,6 +12,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tuple;
 import net.jqwik.api.constraints.IntRange;
 
 /** Against trying every whole nanometre of a small period: the formulas know no scale, so small numbers prove as much. */
@@ -57,8 +59,7 @@ class StartLinePropertyTest {
   @Provide
   Arbitrary<List<Stop>> stops() {
     Arbitrary<Stop> stop = Combinators.combine(Arbitraries.integers().between(-60, 200),
-        Arbitraries.frequencyOf(net.jqwik.api.Tuple.of(3, Arbitraries.just(0)),
-            net.jqwik.api.Tuple.of(2, Arbitraries.integers().between(1, 45))),
+        Arbitraries.frequencyOf(Tuple.of(3, Arbitraries.just(0)), Tuple.of(2, Arbitraries.integers().between(1, 45))),
         Arbitraries.of(Stop.Side.values()))
         .as((low, taper, side) -> new Stop("s", side, nm(low), nm(low + taper)));
     return stop.list().ofMinSize(0).ofMaxSize(9).map(list -> {
@@ -115,5 +116,39 @@ class StartLinePropertyTest {
     }
     assertThat(line.firstRowWidth())
         .isEqualTo(StartLine.choose(stops, nm(-60), nm(pitch), nm(minimum), RowWay.WIDEST_STRIP).value().firstRowWidth());
+  }
+
+  @Property
+  void asNeededIsFullOrTheWidestStrip(@ForAll("stops") List<Stop> stops, @ForAll @IntRange(min = 1, max = 37) int pitch,
+      @ForAll @IntRange(max = 40) int minimum) {
+    StartLine line = StartLine.choose(stops, nm(-60), nm(pitch), nm(minimum), RowWay.AS_NEEDED).value();
+    boolean fullServes = stops.stream().filter(stop -> stop.taper().toNanometres() < pitch)
+        .allMatch(stop -> bruteStrip(stop, -60 + pitch, pitch) >= Math.min(minimum, pitch));
+    assertThat(line.firstRowWidth()).isEqualTo(fullServes ? nm(pitch)
+        : StartLine.choose(stops, nm(-60), nm(pitch), nm(minimum), RowWay.WIDEST_STRIP).value().firstRowWidth());
+  }
+
+  @Property
+  void tighterMinimumNeverGivesFewerFindings(@ForAll("stops") List<Stop> stops,
+      @ForAll @IntRange(min = 1, max = 37) int pitch, @ForAll @IntRange(max = 40) int minimum,
+      @ForAll @IntRange(max = 20) int tighter, @ForAll RowWay way) {
+    assertThat(StartLine.choose(stops, nm(-60), nm(pitch), nm(minimum + tighter), way).findings())
+        .hasSizeGreaterThanOrEqualTo(StartLine.choose(stops, nm(-60), nm(pitch), nm(minimum), way).findings().size());
+  }
+
+  @Property
+  void upsideDownTheWidestStripIsAsWide(@ForAll("stops") List<Stop> stops, @ForAll @IntRange(min = 1, max = 37) int pitch) {
+    List<Stop> turned = stops.stream().map(stop -> new Stop(stop.name(),
+        stop.side() == Stop.Side.FLOOR_ABOVE ? Stop.Side.FLOOR_BELOW : Stop.Side.FLOOR_ABOVE,
+        stop.high().negated(), stop.low().negated())).toList();
+    StartLine up = StartLine.choose(stops, nm(-60), nm(pitch), Length.ZERO, RowWay.WIDEST_STRIP).value();
+    StartLine down = StartLine.choose(turned, nm(-1000), nm(pitch), Length.ZERO, RowWay.WIDEST_STRIP).value();
+    assertThat(down.narrowestStrip()).isEqualTo(up.narrowestStrip());
+  }
+
+  @Property
+  void theStripsOfTheWorkingCanBeRedone(@ForAll("stops") List<Stop> stops, @ForAll @IntRange(min = 1, max = 37) int pitch,
+      @ForAll @IntRange(max = 40) int minimum, @ForAll RowWay way) {
+    assertStepsHold(StartLine.choose(stops, nm(-60), nm(pitch), nm(minimum), way));
   }
 }
