@@ -25,8 +25,8 @@ final class BayWriter {
     json.writeFieldName("directionDegrees");
     json.writeNumber(bay.direction().toDecimal());
     json.writeFieldName("laid");
-    layout.fold();
     json.writeStartObject();
+    layout.fold();
     json.writeFieldName("shell");
     JsonLengths.ring(json, bay.laid().shell());
     json.writeFieldName("holes");
@@ -54,8 +54,8 @@ final class BayWriter {
   }
 
   private void piece(LaidPiece piece) throws IOException {
-    layout.fold();
     json.writeStartObject();
+    layout.fold();
     json.writeStringField("piece", piece.piece());
     json.writeNumberField("run", piece.run());
     json.writeStringField("kind", piece.kind().name().toLowerCase(Locale.ROOT));

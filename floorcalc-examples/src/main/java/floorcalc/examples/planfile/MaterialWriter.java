@@ -57,8 +57,8 @@ final class MaterialWriter {
     json.writeStringField("formula", step.formula());
     json.writeArrayFieldStart("terms");
     for (Term term : step.terms()) {
-      layout.fold();
       json.writeStartObject();
+      layout.fold();
       json.writeStringField("symbol", term.symbol());
       json.writeStringField("meaning", term.meaning());
       json.writeStringField("value", text(term.value()));

@@ -99,8 +99,8 @@ public final class PlanWriter {
   }
 
   private void board(OpenedBoard board) throws IOException {
-    layout.fold();
     json.writeStartObject();
+    layout.fold();
     json.writeNumberField("board", board.board());
     JsonLengths.field(json, "length", board.length());
     json.writeStringField("openedInRow", board.openedInRow());
@@ -110,8 +110,8 @@ public final class PlanWriter {
 
   private void order(Order order) throws IOException {
     json.writeFieldName("order");
-    layout.fold();
     json.writeStartObject();
+    layout.fold();
     json.writeNumberField("boardsUsed", order.boardsUsed());
     json.writeNumberField("boardsAtLeast", order.boardsAtLeast());
     json.writeBooleanField("provenFewest", order.provenFewest());
@@ -123,8 +123,8 @@ public final class PlanWriter {
   }
 
   private void profile(Profile profile) throws IOException {
-    layout.fold();
     json.writeStartObject();
+    layout.fold();
     json.writeStringField("kind", profile.kind());
     json.writeFieldName("from");
     JsonLengths.point(json, profile.from());

@@ -28,6 +28,7 @@ public final class CutCard {
    * @param job the job that was planned, not null
    * @param plan the plan, not null
    * @return the card, not null
+   * @throws IllegalArgumentException if the pieces of a board cannot be sawn apart in laying order
    */
   public static CutCard of(FloorJob job, FloorPlan plan) {
     Map<Integer, Length> lengths = new HashMap<>();
@@ -37,18 +38,19 @@ public final class CutCard {
     Map<Integer, List<LaidPiece>> byBoard = new HashMap<>();
     forEach(plan, (bay, row, piece) ->
         byBoard.computeIfAbsent(piece.from().board(), none -> new ArrayList<>()).add(piece));
+    Map<Integer, Rests> inHand = new HashMap<>();
     Map<Integer, Integer> cutSoFar = new HashMap<>();
     List<CutLine> lines = new ArrayList<>();
     BoardGoods goods = job.board();
     Length kerf = job.rules().value(LayingRules.SAW_KERF);
     forEach(plan, (bay, row, piece) -> {
       int board = piece.from().board();
-      int place = cutSoFar.merge(board, 1, Integer::sum) - 1;
+      int place = cutSoFar.merge(board, 1, Integer::sum);
       Length length = lengths.getOrDefault(board, goods.longest());
       List<LaidPiece> ofBoard = byBoard.get(board);
-      List<Rest> rests = Rests.of(piece.from(), ofBoard.subList(0, place), ofBoard.subList(place + 1, ofBoard.size()),
-          length, goods.laidPitch(), kerf);
-      lines.add(new CutLine(bay, row.row(), piece, length, goods.laidPitch(), place == 0, PieceShape.of(bay, piece),
+      List<Rest> rests = inHand.computeIfAbsent(board, none -> new Rests(length, goods.laidPitch(), kerf))
+          .cut(piece.from(), ofBoard.subList(place, ofBoard.size()));
+      lines.add(new CutLine(bay, row.row(), piece, length, goods.laidPitch(), place == 1, PieceShape.of(bay, piece),
           rests));
     });
     return new CutCard(List.copyOf(lines));

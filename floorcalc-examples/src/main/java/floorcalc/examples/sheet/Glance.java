@@ -39,9 +39,9 @@ final class Glance {
     figure(Integer.toString(plan.compromises().size()), plan.compromises().size() == 1 ? "compromise" : "compromises",
         failed() == 0 ? "all checks met; what is open stands below" : failed() + " not met, see below");
     html.line("</div>");
-    html.line("<p>Boards: " + lengths() + " long, " + figures.withUnit(job.board().coverWidth()) + " cover width, "
+    html.raw("<p>").text("Boards: " + lengths() + " long, " + figures.withUnit(job.board().coverWidth()) + " cover width, "
         + figures.withUnit(job.board().thickness()) + " thick; " + job.board().boardsPerPack() + " in a pack. Saw kerf "
-        + figures.withUnit(job.rules().value(LayingRules.SAW_KERF)) + ".</p>");
+        + figures.withUnit(job.rules().value(LayingRules.SAW_KERF)) + ".").line("</p>");
     html.line("<table>").line("<caption>How each bay starts</caption>")
         .heads(List.of("Room", "Bay", "Floor", "Boards run", "Rows", "First row", "Last row"));
     html.line("<tbody>");

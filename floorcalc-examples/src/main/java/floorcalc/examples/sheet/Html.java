@@ -71,7 +71,7 @@ final class Html {
         case '>' -> safe.append("&gt;");
         case '"' -> safe.append("&quot;");
         case '\'' -> safe.append("&#39;");
-        default -> safe.append(c);
+        default -> safe.append(c >= ' ' || c == '\n' || c == '\t' ? c : '\uFFFD');
       }
     }
     return safe.toString();

@@ -1,0 +1,106 @@
+package floorcalc.examples.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import floorcalc.examples.Ran;
+import org.junit.jupiter.api.Test;
+
+class ExplainCommandTest {
+  private static String explained(String... args) {
+    String[] all = new String[args.length + 1];
+    all[0] = "explain";
+    System.arraycopy(args, 0, all, 1, args.length);
+    Ran ran = Ran.with(all);
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.exit()).isZero();
+    return ran.out();
+  }
+
+  private static String refused(String... args) {
+    String[] all = new String[args.length + 1];
+    all[0] = "explain";
+    System.arraycopy(args, 0, all, 1, args.length);
+    Ran ran = Ran.with(all);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.exit()).isEqualTo(2);
+    assertThat(ran.err()).doesNotContain("\tat ").doesNotContain("Exception");
+    return ran.err();
+  }
+
+  /** 12 ft 7 5/8 in = (144 + 7.625) x 25.4 mm = 3851.275 mm. */
+  @Test
+  void length() {
+    String text = explained("length", "12' 7 5/8\"");
+    assertThat(text).contains("L = 3851.275 mm").contains("  = 3.851275 m  [definition]").contains("  = 151 5/8\"  [definition]")
+        .contains("  = 12' 7 5/8\"  [definition]").contains("from memory");
+  }
+
+  /** 3600 mm of 185 mm: 19 rows are 3515 mm, 85 mm are left, more than 70 mm. */
+  @Test
+  void rows() {
+    String text = explained("rows", "--width", "3.6 m", "--pitch", "185");
+    assertThat(text).contains("= 20").contains("85 mm");
+  }
+
+  @Test
+  void rowsBalanced() {
+    // 3600 - 18 x 185 = 270 mm for the first and the last row: 135 mm each
+    assertThat(explained("rows", "--width", "3600", "--pitch", "185", "--way", "balanced")).contains("135 mm");
+  }
+
+  @Test
+  void findingsFollowTheWorking() {
+    assertThat(explained("rows", "--width", "150 mm", "--pitch", "185")).contains("\nnote: the floor is one row");
+  }
+
+  /** 10 boards measure 1853 mm where 1850 mm are nominal: 0.3 mm a row, 6 mm in 20 rows. */
+  @Test
+  void drift() {
+    assertThat(explained("drift", "--width", "185", "--stack", "1853", "--boards", "10", "--rows", "20")).contains("= 6 mm");
+  }
+
+  /** 4 m by 3 m: 12 m² less 14 m x 0.01 m, plus 4 x 0.01² m²: 11.8604 m². */
+  @Test
+  void gapFromCornersAndFromWellKnownText() {
+    String corners = explained("gap", "--outline", "0,0 4000,0 4000,3000 0,3000");
+    assertThat(corners).contains("= 14000 mm").contains("= 11.8604 m²").contains("= 0.1396 m²");
+    assertThat(explained("gap", "--outline", "0,0 4m,0 4m,3m 0,3m", "--gap", "1 cm")).isEqualTo(corners);
+    assertThat(explained("gap", "--outline", "POLYGON ((0 0, 4000 0, 4000 3000, 0 3000, 0 0))")).isEqualTo(corners);
+  }
+
+  /** The nearest are 2200 and 2050: 150 mm. */
+  @Test
+  void joints() {
+    String text = explained("joints", "--row", "2200,4400", "--row", "850,2050", "--row", "");
+    assertThat(text).contains("= 150 mm").contains("warning: row 1: end joints at 2200 mm and, in row 2, at 2050 mm");
+  }
+
+  /** 57 boards, 2 % are 1.14, so 2 spare: 59 boards are 10 packs of 6. */
+  @Test
+  void packs() {
+    assertThat(explained("packs", "--boards", "57", "--per-pack", "6")).contains("  = 2  [").contains("  = 10  [");
+  }
+
+  @Test
+  void rules() {
+    assertThat(explained("rules", "--thickness", "15", "--width", "185"))
+        .contains("minimumEndPiece: ").contains("  = 500 mm  [common practice, no source]");
+    assertThat(refused("rules", "--thickness", "15", "--width", "185", "--set", "nobody's")).contains("the sets are: 'common practice'");
+  }
+
+  @Test
+  void wrongValuesAreRefusedWithWhatIsAllowed() {
+    assertThat(refused("rows", "--width", "3,2 m", "--pitch", "185")).contains("write the decimal sign as a point");
+    assertThat(refused("rows", "--width", "-1", "--pitch", "185")).contains("-1 mm");
+    assertThat(refused("rows", "--pitch", "185")).contains("--width");
+    assertThat(refused("rows", "--width", "1 m", "--pitch", "185", "--way", "best"))
+        .contains("found [best]; must be one of as-needed, least-cut, balanced, widest-strip");
+    assertThat(refused("gap", "--outline", "0,0 4000,3000 4000,0 0,3000")).contains("walls 1 and 3 cross");
+    assertThat(refused("gap", "--outline", "0 0 4000 0")).contains("found [0] as a corner");
+    assertThat(refused("gap", "--outline", "POLYGON ((0 0, 1 0")).contains("--outline");
+    assertThat(refused("drift", "--width", "185", "--stack", "1853", "--boards", "0", "--rows", "20"))
+        .contains("--boards must be at least 1, but was 0");
+    assertThat(refused("packs", "--boards", "57", "--per-pack", "0")).contains("must be at least 1, but was 0");
+    assertThat(refused()).startsWith("say what to explain: ");
+  }
+}

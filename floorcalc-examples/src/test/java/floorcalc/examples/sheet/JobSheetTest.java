@@ -1,0 +1,178 @@
+package floorcalc.examples.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import floorcalc.examples.Demo;
+import floorcalc.examples.HandMade;
+import floorcalc.examples.job.JobFile;
+import floorcalc.plan.FloorPlan;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+
+/** The sheet is written so that an XML parser reads it as well, which tells that every element is closed. */
+class JobSheetTest {
+  private static String sheet(String demo) throws IOException {
+    return new String(JobSheet.of(Demo.job(demo), Demo.plan(demo)), StandardCharsets.UTF_8);
+  }
+
+  private static Document parse(String html) throws Exception {
+    assertThat(html).startsWith("<!DOCTYPE html>\n");
+    return DocumentBuilderFactory.newInstance().newDocumentBuilder()
+        .parse(new InputSource(new StringReader(html.substring("<!DOCTYPE html>\n".length()))));
+  }
+
+  private static List<Element> all(Document document, String tag) {
+    NodeList nodes = document.getElementsByTagName(tag);
+    List<Element> elements = new ArrayList<>();
+    for (int i = 0; i < nodes.getLength(); i++) {
+      elements.add((Element) nodes.item(i));
+    }
+    return elements;
+  }
+
+  private static List<String> texts(Document document, String tag) {
+    return all(document, tag).stream().map(Element::getTextContent).toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT})
+  void sheetIsWellFormedAndEachIdStandsOnce(String demo) throws Exception {
+    Document document = parse(sheet(demo));
+    Set<String> ids = new HashSet<>();
+    for (Element element : all(document, "*")) {
+      if (element.hasAttribute("id")) {
+        assertThat(ids.add(element.getAttribute("id"))).as(element.getAttribute("id")).isTrue();
+      }
+    }
+    for (Element element : all(document, "*")) {
+      for (String id : element.getAttribute("aria-labelledby").split(" ")) {
+        assertThat(id.isEmpty() || ids.contains(id)).as(id).isTrue();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT})
+  void sheetCanBeReadAloud(String demo) throws Exception {
+    Document document = parse(sheet(demo));
+    assertThat(document.getDocumentElement().getAttribute("lang")).isEqualTo("en");
+    assertThat(texts(document, "title").get(0)).startsWith("Job sheet: Gullhaven");
+    assertThat(texts(document, "h1")).hasSize(1);
+    assertThat(all(document, "th")).isNotEmpty()
+        .allMatch(th -> th.getAttribute("scope").matches("col|row|rowgroup"));
+    assertThat(all(document, "table").stream().filter(table -> table.getElementsByTagName("thead").getLength() == 1))
+        .hasSameSizeAs(all(document, "table"));
+    for (Element svg : all(document, "svg")) {
+      assertThat(svg.getAttribute("aria-hidden").equals("true") || svg.getElementsByTagName("title").getLength() > 0
+          && svg.getElementsByTagName("desc").getLength() > 0).isTrue();
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT})
+  void nothingIsLoadedFromElsewhere(String demo) throws Exception {
+    Document document = parse(sheet(demo));
+    for (Element element : all(document, "*")) {
+      assertThat(element.getTagName()).isNotIn("script", "link", "img", "iframe", "object", "embed", "base", "form");
+      assertThat(element.hasAttribute("src")).isFalse();
+      assertThat(element.getAttribute("href")).matches("(#.*)?");
+    }
+    assertThat(sheet(demo)).doesNotContain("url(http").doesNotContain("@import");
+  }
+
+  @Test
+  void firstComesWhatToBringAndThePartsFollowInOrder() throws Exception {
+    FloorPlan plan = Demo.plan(Demo.HOUSE);
+    Document document = parse(sheet(Demo.HOUSE));
+    assertThat(texts(document, "h2")).containsExactly("Bring and begin", "Checks and compromises", "Study bay study-1",
+        "Living room bay living-room-1", "Order", "Where the boards go", "Rules used", "Working", "Cautions", "Signed off");
+    assertThat(texts(document, "strong")).startsWith(Integer.toString(plan.order().packs()),
+        Integer.toString(plan.order().boardsUsed()), "10 mm", Integer.toString(plan.compromises().size()));
+  }
+
+  @Test
+  void eachPieceThatIsSawnHasALineAndWholeBoardsAreCounted() throws Exception {
+    FloorPlan plan = Demo.plan(Demo.HOUSE);
+    Document document = parse(sheet(Demo.HOUSE));
+    CutCard card = CutCard.of(Demo.job(Demo.HOUSE).job(), plan);
+    List<Element> cuts = all(document, "table").stream().filter(table -> table.getAttribute("class").equals("cut")).toList();
+    int sawn = 0;
+    int whole = 0;
+    int rows = 0;
+    for (Element table : cuts) {
+      rows += table.getElementsByTagName("tbody").getLength();
+      NodeList cells = table.getElementsByTagName("td");
+      for (int i = 0; i < cells.getLength(); i++) {
+        String text = cells.item(i).getTextContent();
+        if (text.matches("(run [0-9]+: )?[0-9]+ whole boards?")) {
+          whole += Integer.parseInt(text.replaceAll("run [0-9]+: ", "").replaceAll(" whole boards?", ""));
+        } else if (text.startsWith("new ") || text.startsWith("rest of ")) {
+          sawn++;
+        }
+      }
+    }
+    assertThat(whole).isEqualTo((int) card.lines().stream().filter(CutLine::isWholeBoard).count());
+    assertThat(sawn + whole).isEqualTo(card.lines().size());
+    assertThat(rows).isEqualTo(plan.bays().stream().mapToInt(bay -> bay.rows().size()).sum());
+  }
+
+  @Test
+  void roomThatMustBeSplitIsCalledOutFirst() throws Exception {
+    assertThat(sheet(Demo.HOUSE)).contains("<p class=\"stop\"><b>Do not lay it like this.</b> living-room-1 bends round");
+  }
+
+  @Test
+  void readingsThatWereNotJudgedStandAsOpen() throws Exception {
+    assertThat(sheet(Demo.HOUSE)).contains("<b>Open:</b> not judged by this version")
+        .contains("<li>moisture of the subfloor in Study: 1.6 (CM), 1.7 (CM)</li>")
+        .contains("<b>Open:</b> not measured").contains("<li>flatness of the subfloor in Living room</li>");
+  }
+
+  @Test
+  void jobInInchesShowsInchesFirst() throws Exception {
+    // 7 1/2 in = 190.5 mm; 1/2 in = 12.7 mm
+    assertThat(sheet(Demo.LOFT)).contains("7 1/2&quot; (190.5 mm) cover width").contains("1/2&quot; (12.7 mm)</strong>");
+  }
+
+  @Test
+  void equalCompromisesStandTogether() throws Exception {
+    Document document = parse(new String(
+        JobSheet.of(HandMade.job("Hall", "Hall"), HandMade.plan("Hall", "Hall")), StandardCharsets.UTF_8));
+    Element table = all(document, "table").stream()
+        .filter(element -> element.getTextContent().contains("Compromises:")).findFirst().orElseThrow();
+    NodeList lines = ((Element) table.getElementsByTagName("tbody").item(0)).getElementsByTagName("tr");
+    assertThat(lines.getLength()).isEqualTo(2);
+    assertThat(lines.item(0).getTextContent()).contains("hall-1 row 2 run 2, hall-1 row 4 run 2");
+  }
+
+  @Test
+  void workingThatStandsTwiceIsPrintedOnce() throws Exception {
+    String html = new String(JobSheet.of(HandMade.job("Hall", "Hall"), HandMade.plan("Hall", "Hall")), StandardCharsets.UTF_8);
+    assertThat(html.split("How many packs\\?", -1)).hasSize(2);
+    assertThat(html).contains("= 1</b>").contains("quoted by another");
+  }
+
+  @Test
+  void textOfTheJobStaysText() throws Exception {
+    String nasty = "<script>alert(1)</script> & \"x\" 'y' ]]> <!--";
+    JobFile file = HandMade.job(nasty, nasty);
+    String html = new String(JobSheet.of(file, HandMade.plan(nasty, nasty)), StandardCharsets.UTF_8);
+    Document document = parse(html);
+    assertThat(all(document, "script")).isEmpty();
+    assertThat(texts(document, "title").get(0)).isEqualTo("Job sheet: " + nasty);
+    assertThat(texts(document, "h1").get(0)).contains(nasty);
+  }
+}
