@@ -27,8 +27,12 @@ final class JointRule {
     if (joints.length == 0) {
       return 0;
     }
-    return (Joints.startPiece(run, joints) < stock.minimumPiece ? 1 : 0)
-        + (Joints.endPiece(run, joints) < stock.minimumPiece ? 1 : 0);
+    return (isShort(Joints.startPiece(run, joints)) ? 1 : 0) + (isShort(Joints.endPiece(run, joints)) ? 1 : 0);
+  }
+
+  /** A whole board is never too short. */
+  private boolean isShort(long piece) {
+    return piece < stock.minimumPiece && stock.kindOf(piece) < 0;
   }
 
   /** The least offset to any touching run's joints; {@code Long.MAX_VALUE} if there is none to keep clear of. */

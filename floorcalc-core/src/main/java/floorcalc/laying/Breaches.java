@@ -8,7 +8,9 @@ import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Finds where the three minimums are not kept, and says why; also the least of each that the floor has. */
 final class Breaches {
@@ -20,6 +22,7 @@ final class Breaches {
   final List<Compromise> found = new ArrayList<>();
   /** The joints of each bay. */
   final List<JointLayout> layouts = new ArrayList<>();
+  private int next;
   private long leastRow = Long.MAX_VALUE;
   private long leastPiece = Long.MAX_VALUE;
   private long leastOffset = Long.MAX_VALUE;
@@ -37,7 +40,7 @@ final class Breaches {
     Breaches breaches = new Breaches(laying);
     List<BayPlan> bays = laying.bays();
     for (int i = 0; i < bays.size(); i++) {
-      breaches.rows(bays.get(i).bay());
+      breaches.rows(bays.get(i).bay(), laying.pieces().get(i));
       breaches.pieces(bays.get(i).bay(), laying.pieces().get(i));
       breaches.joints(bays.get(i).bay());
     }
@@ -60,24 +63,28 @@ final class Breaches {
     return least == Long.MAX_VALUE ? Optional.empty() : Optional.of(Length.ofNanometres(least));
   }
 
-  private void rows(FrameBay bay) {
-    long pitch = laying.job().board().laidPitch().toNanometres();
-    for (FrameRow row : bay.rows()) {
-      leastRow = Math.min(leastRow, row.shown());
-      if (row.shown() < minimumRow) {
-        String because = pitch < minimumRow ? "a whole board shows no more than "
-            + laying.job().board().laidPitch()
+  /** The widest piece of each row tells what the row shows. */
+  private void rows(FrameBay bay, List<ShapedPiece> pieces) {
+    Map<Integer, Long> shown = new TreeMap<>();
+    for (ShapedPiece piece : pieces) {
+      shown.merge(piece.row().number(), piece.width(), Math::max);
+    }
+    Length pitch = laying.job().board().laidPitch();
+    shown.forEach((row, width) -> {
+      leastRow = Math.min(leastRow, width);
+      if (width < minimumRow) {
+        String because = pitch.toNanometres() < minimumRow ? "a whole board shows no more than " + pitch
             : bay.rows().size() == 1 ? "the floor is one row wide"
             : "the floor ends here at a slant or at several levels, and no start line makes every strip wide enough";
-        add(LayingRules.MINIMUM_ROW_WIDTH.name(), bay.name() + " row " + row.number(), minimumRow, row.shown(), because);
+        add(LayingRules.MINIMUM_ROW_WIDTH.name(), bay.name() + " row " + row, minimumRow, width, because);
       }
-    }
+    });
   }
 
   private void pieces(FrameBay bay, List<ShapedPiece> pieces) {
     for (ShapedPiece piece : pieces) {
-      boolean whole = piece.length() == board || piece.ends().low() && piece.ends().high();
-      if (whole) {
+      int board = laying.cutting().placement(next++).board();
+      if (piece.length() == laying.cutting().boardLength(board).toNanometres()) {
         continue;
       }
       leastPiece = Math.min(leastPiece, piece.length());

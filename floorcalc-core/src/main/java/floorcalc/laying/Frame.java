@@ -18,8 +18,8 @@ import java.util.function.LongUnaryOperator;
 final class Frame {
   /** Places this near to their neighbour are taken as one: what rounding a corner twice can do. */
   private static final long NEAR = 2;
-  private static final long WIDEST_GROUP = 4;
-  private static final long TRIM = 20;
+  private static final long WIDEST_GROUP = 3;
+  private static final long TRIM = 4;
 
   final Direction direction;
   final List<Loop> floor;

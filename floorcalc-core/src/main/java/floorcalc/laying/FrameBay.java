@@ -38,7 +38,6 @@ record FrameBay(String name, String room, Frame frame, List<FrameRow> rows) {
     for (int k = 0; k < strips.size(); k++) {
       long rowLow = low + first + (k - 1) * pitch;
       List<FrameRun> here = new ArrayList<>(1);
-      long shown = 0;
       for (Patch patch : Patch.of(strips.get(k))) {
         if (isCrumb(patch.shell())) {
           continue;
@@ -47,9 +46,8 @@ record FrameBay(String name, String room, Frame frame, List<FrameRow> rows) {
             patch.contacts(rowLow + pitch, false));
         here.add(run);
         runs.add(null);
-        shown = Math.max(shown, patch.shell().maxY - patch.shell().minY);
       }
-      FrameRow row = new FrameRow(rows.size() + 1, firstJobRow + rows.size(), rowLow, rowLow + pitch, shown, here);
+      FrameRow row = new FrameRow(rows.size() + 1, firstJobRow + rows.size(), rowLow, rowLow + pitch, here);
       for (FrameRun run : here) {
         runs.set(run.index(), touching(row.jobRow(), run, here, below));
       }

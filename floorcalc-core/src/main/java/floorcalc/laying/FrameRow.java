@@ -9,7 +9,6 @@ import java.util.List;
  * @param jobRow its number over the whole job, from 0
  * @param low its strip's low line: a whole board laid in the row has its low edge there
  * @param high its strip's high line
- * @param shown the widest that the row shows
  * @param runs its runs from left to right
  */
-record FrameRow(int number, int jobRow, long low, long high, long shown, List<FrameRun> runs) {}
+record FrameRow(int number, int jobRow, long low, long high, List<FrameRun> runs) {}

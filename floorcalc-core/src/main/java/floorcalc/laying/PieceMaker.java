@@ -30,11 +30,13 @@ final class PieceMaker {
     for (FrameRow row : bay.rows()) {
       String name = bay.name() + "." + row.number();
       List<LaidPiece> laid = new ArrayList<>();
+      long shown = 0;
       while (at < pieces.size() && pieces.get(at).row() == row) {
+        shown = Math.max(shown, pieces.get(at).width());
         laid.add(piece(name + "." + (laid.size() + 1), pieces.get(at++), bay.frame().direction));
         rowOfPiece.add(name);
       }
-      rows.add(new Row(row.number(), Length.ofNanometres(row.shown()), laid));
+      rows.add(new Row(row.number(), Length.ofNanometres(shown), laid));
     }
     return new Bay(bay.name(), bay.room(), bay.frame().direction, bay.frame().laid, rows);
   }

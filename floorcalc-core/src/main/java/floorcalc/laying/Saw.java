@@ -34,15 +34,26 @@ final class Saw {
     for (Loop loop : floor) {
       long min = upright ? loop.minX : loop.minY;
       long max = upright ? loop.maxX : loop.maxY;
-      if (max <= at) {
+      if (max < at || max == at && !hasSideOn(loop, at, upright)) {
         low.whole.add(loop);
-      } else if (min >= at) {
+      } else if (min > at || min == at && !hasSideOn(loop, at, upright)) {
         high.whole.add(loop);
       } else {
         walk(loop, at, upright, low, high);
       }
     }
     return new Parts(low.join(upright), high.join(upright));
+  }
+
+  /** Tells whether a side lies on the line: a hole with such a side is a notch of the part that it lies in. */
+  private static boolean hasSideOn(Loop loop, long at, boolean upright) {
+    long[] v = upright ? loop.x : loop.y;
+    for (int i = 0, j = v.length - 1; i < v.length; j = i++) {
+      if (v[i] == at && v[j] == at) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static void walk(Loop loop, long at, boolean upright, Side low, Side high) {

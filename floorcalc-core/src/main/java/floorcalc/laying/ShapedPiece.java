@@ -29,4 +29,9 @@ record ShapedPiece(FrameRow row, FrameRun run, Patch floor, Ends ends) {
   long length() {
     return floor.shell().maxX - floor.shell().minX;
   }
+
+  /** What the piece shows across its row. */
+  long width() {
+    return floor.shell().maxY - floor.shell().minY;
+  }
 }

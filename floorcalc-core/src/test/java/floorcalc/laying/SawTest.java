@@ -72,6 +72,20 @@ class SawTest {
   }
 
   @Test
+  void aHoleWithASideOnTheLineBecomesANotch() {
+    List<Loop> floor = List.of(loop(0, 0, 10, 0, 10, 10, 0, 10), loop(4, 3, 4, 5, 6, 5, 6, 3));
+    Saw.Parts parts = Saw.level(floor, 5);
+    assertThat(parts.low()).hasSize(1);
+    assertThat(area(parts.low())).isEqualTo(50 - 4);
+    assertThat(Patch.of(parts.low()).get(0).contacts(5, false)).containsExactly(0, 4, 6, 10);
+    assertThat(area(parts.high())).isEqualTo(50);
+    // and from above, the same hole higher up
+    Saw.Parts above = Saw.level(List.of(floor.get(0), loop(4, 5, 4, 7, 6, 7, 6, 5)), 5);
+    assertThat(above.high()).hasSize(1);
+    assertThat(Patch.of(above.high()).get(0).contacts(5, false)).containsExactly(0, 4, 6, 10);
+  }
+
+  @Test
   void anUprightCutOfATaper() {
     // A wedge 8 long, 0 to 4 high: left of x = 4 lie 4 * 2 / 2 = 4 squares of 16.
     Saw.Parts parts = Saw.upright(List.of(loop(0, 0, 8, 0, 8, 4)), 4);
