@@ -3,14 +3,8 @@ package floorcalc.examples.explain;
 import floorcalc.measure.Length;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleSet;
-import floorcalc.rules.RuleValue;
 import floorcalc.working.Calculated;
-import floorcalc.working.Step;
-import floorcalc.working.Term;
 import java.io.PrintStream;
-import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -36,14 +30,6 @@ final class ExplainRules extends Explaining {
 
   @Override
   Calculated<LayingRules> calculate() {
-    LayingRules rules = RuleSet.named(set).forBoard(thickness, width);
-    List<Step> steps = new ArrayList<>();
-    for (RuleValue<?> rule : rules.all()) {
-      Object value = rule.value() instanceof BigDecimal number ? number.toPlainString() : rule.value();
-      steps.add(new Step(rule.key().name(), "What does the set ask for: " + rule.key().meaning() + "?", set,
-          List.of(Term.of("thickness", "thickness of the boards", thickness),
-              Term.of("width", "cover width of the boards", width)), value, rule.source()));
-    }
-    return Calculated.of(rules, steps);
+    return RuleSet.named(set).resolve(thickness, width);
   }
 }

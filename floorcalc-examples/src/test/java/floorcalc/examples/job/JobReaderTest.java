@@ -168,6 +168,15 @@ class JobReaderTest {
   }
 
   @Test
+  void jobOnThePageOfTheFormatIsRead() throws IOException {
+    String page = Docs.page("json-files.md");
+    int start = page.indexOf("```json\n") + 8;
+    byte[] job = page.substring(start, page.indexOf("```", start)).getBytes(StandardCharsets.UTF_8);
+    assertThat(JobReader.read(job).job().title()).isEqualTo("Study floor");
+    assertThat(Docs.faultsOfJob(job)).isEmpty();
+  }
+
+  @Test
   void goodJobsKeepToTheSchema() throws IOException {
     assertThat(Docs.faultsOfJob(bytes("everything.json"))).isEmpty();
     assertThat(Docs.faultsOfJob(bytes("least.json"))).isEmpty();

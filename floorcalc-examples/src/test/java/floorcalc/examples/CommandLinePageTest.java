@@ -1,0 +1,62 @@
+package floorcalc.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import floorcalc.examples.job.BrokenJobs;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** What the documentation says that the runner prints is what it prints. */
+class CommandLinePageTest {
+  private static final Pattern EXAMPLE =
+      Pattern.compile("```sh\njava -jar floorcalc.jar (explain .*)\n```\n```text\n((?:.*\n)*?)```\n");
+  private static final Pattern WORD = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"|(\\S+)");
+
+  @Test
+  void examplesOfExplainPrintWhatThePageShows() throws IOException {
+    Matcher examples = EXAMPLE.matcher(Docs.page("command-line.md"));
+    int count = 0;
+    while (examples.find()) {
+      Ran ran = Ran.with(words(examples.group(1)));
+      assertThat(ran).as(examples.group(1)).isEqualTo(new Ran(0, examples.group(2), ""));
+      count++;
+    }
+    assertThat(count).isEqualTo(3);
+  }
+
+  @Test
+  void eachCalculationThatCanBeExplainedIsOnThePage() throws IOException {
+    String page = Docs.page("command-line.md");
+    String known = Ran.with("explain").err().lines().findFirst().orElseThrow().replace("say what to explain: ", "");
+    for (String calculation : known.split(", ")) {
+      assertThat(page).contains("| `explain " + calculation + " ");
+    }
+  }
+
+  @Test
+  void mistakesOnThePagesAreRealOnes() throws IOException {
+    List<String> real = new ArrayList<>();
+    BrokenJobs.messages().values().forEach(real::addAll);
+    for (String name : List.of("command-line.md", "json-files.md")) {
+      List<String> shown = Docs.page(name).lines()
+          .filter(line -> line.matches("(/[a-z]+/\\S+|line [0-9]+, column [0-9]+): .*"))
+          .toList();
+      assertThat(shown).isNotEmpty();
+      assertThat(real).as(name).containsAll(shown);
+    }
+  }
+
+  /** Splits a command line as a shell does, double quotes only. */
+  private static String[] words(String line) {
+    List<String> words = new ArrayList<>();
+    Matcher matcher = WORD.matcher(line);
+    while (matcher.find()) {
+      words.add(matcher.group(2) != null ? matcher.group(2) : matcher.group(1).replace("\\\"", "\""));
+    }
+    return words.toArray(String[]::new);
+  }
+}
