@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -156,7 +158,7 @@ class ExpansionGapPropertyTest {
     Outline first = inset(room, a).laid().get(0);
     Outline second = inset(first, b).laid().get(0);
     double sharpest = room.rings().stream().map(Mitres::new)
-        .flatMapToDouble(m -> java.util.Arrays.stream(m.tangent)).map(Math::abs).max().orElseThrow();
+        .flatMapToDouble(m -> Arrays.stream(m.tangent)).map(Math::abs).max().orElseThrow();
     assertThat(second.size()).isEqualTo(room.size());
     assertNearly(inset(first, b), both.value(), 2 * NANOMETRE * (1 + sharpest));
   }
@@ -174,6 +176,13 @@ class ExpansionGapPropertyTest {
     return Combinators.combine(RandomRooms.stars(), Arbitraries.integers().between(1, 10_000)).as((room, factor) ->
         Outline.of(Ring.of(room.shell().corners().stream().map(p -> Point.ofNanometres(
             p.xNanometres() / 400 * factor, p.yNanometres() / 400 * factor)).toList())));
+  }
+
+  @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+  void theSameEachTimeAndOnEveryThread(@ForAll("rooms") Outline room, @ForAll("gaps") Length gap) {
+    List<Outline> laid = inset(room, gap).laid();
+    assertThat(IntStream.range(0, 8).parallel().mapToObj(i -> inset(room, gap).laid()).distinct().toList())
+        .containsExactly(laid);
   }
 
   private static double squareNanometres(Area area) {

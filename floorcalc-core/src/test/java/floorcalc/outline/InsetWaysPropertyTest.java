@@ -7,6 +7,7 @@ import floorcalc.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -44,7 +45,8 @@ class InsetWaysPropertyTest {
     Extent extent = room.extent();
     Assume.that(gap.multipliedBy(2).compareTo(extent.width().min(extent.height())) < 0);
     Optional<Outline> moved = MovedWalls.inset(rings, gap.toNanometres());
-    Assume.that(moved.isPresent());
+    // a neck three nanometres wide or less may count as closed
+    Assume.that(moved.isPresent() && MovedWalls.inset(rings, gap.toNanometres() + 3).isPresent());
     List<Outline> pieces = StripsTaken.inset(rings, gap.toNanometres());
     assertThat(pieces).hasSize(1);
     List<Point> corners = corners(pieces.get(0));
@@ -65,8 +67,19 @@ class InsetWaysPropertyTest {
     double strip = (double) room.perimeter().toNanometres() * gap.toNanometres();
     assertThat(other.getArea()).isCloseTo(squareNanometres(own.laidArea()),
         org.assertj.core.api.Assertions.within(strip / 1000 + room.perimeter().toNanometres()));
-    long large = own.laid().stream().filter(piece -> squareNanometres(piece.area()) > strip / 1000).count();
-    assertThat(large).isLessThanOrEqualTo(other.getNumGeometries());
+    // A neck is open or closed to the nanometre, and a sliver is there or lost in the difference between the two: count
+    // pieces only where neither decides.
+    Length bit = Length.ofNanometres(3);
+    long count = pieces(own, strip / 1000);
+    if (count == pieces(ExpansionGap.inset(room, gap.minus(bit).max(Length.ZERO)).value(), strip / 300)
+        && count == pieces(ExpansionGap.inset(room, gap.plus(bit)).value(), strip / 3000)) {
+      assertThat(IntStream.range(0, other.getNumGeometries()).mapToObj(other::getGeometryN)
+          .filter(piece -> piece.getArea() > strip / 1000)).hasSize((int) count);
+    }
+  }
+
+  private static long pieces(ExpansionGap floor, double least) {
+    return floor.laid().stream().filter(piece -> squareNanometres(piece.area()) > least).count();
   }
 
   private static Geometry offset(Outline room, Length gap) {
