@@ -8,6 +8,8 @@ final class JobLimits {
   static final int FILE_BYTES = 20_000_000;
   /** Objects and arrays within each other; a job needs 8. */
   static final int DEPTH = 32;
+  /** Texts, numbers, objects, arrays and so on in a file. */
+  static final int VALUES = 2_000_000;
   /** Mistakes that are listed one by one. */
   static final int MISTAKES_LISTED = 1000;
   /** Characters in a name, a title or any other text. */

@@ -33,6 +33,7 @@ final class StrictJson {
   private final String text;
   private final Mistakes mistakes;
   private JsonParser parser;
+  private int values;
 
   private StrictJson(String text, Mistakes mistakes) {
     this.text = text;
@@ -112,6 +113,10 @@ final class StrictJson {
   }
 
   private JsonNode node(Place place, int depth) throws IOException, Unreadable {
+    if (++values > JobLimits.VALUES) {
+      throw new Unreadable(new TextPlace(text, (int) parser.currentTokenLocation().getCharOffset())
+          + ": found more than " + JobLimits.VALUES + " values; split the job");
+    }
     return switch (parser.currentToken()) {
       case START_OBJECT -> object(place, depth);
       case START_ARRAY -> array(place, depth);

@@ -95,6 +95,13 @@ class BrokenJobsTest {
   }
 
   @Test
+  void moreValuesThanAnyJobNeeds() {
+    // two million zeros and the array itself are one value too many; the last zero stands in column 2 x 2 000 000
+    assertThat(mistakes(("[" + "0,".repeat(2_000_000) + "0]").getBytes(StandardCharsets.UTF_8)))
+        .containsExactly("line 1, column 4000000: found more than 2000000 values; split the job");
+  }
+
+  @Test
   void numberOfTenThousandDigits() throws IOException {
     String job = new String(BrokenJobs.read("board-length-zero"), StandardCharsets.UTF_8)
         .replace("\"length\": 0", "\"length\": " + "9".repeat(10_000));
