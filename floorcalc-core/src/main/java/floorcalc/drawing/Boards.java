@@ -14,7 +14,12 @@ import java.util.Map;
  */
 final class Boards {
   private static final double[] ALONG = {0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9};
-  private static final double[] ACROSS = {0.5, 0.44, 0.56, 0.38, 0.62, 0.3, 0.7};
+  private static final double[] ACROSS = {0.5, 0.44, 0.56, 0.38, 0.62, 0.34, 0.66, 0.3, 0.7};
+
+  /** Clear space round a number within its piece. */
+  private static final double MARGIN = 0.08;
+  /** Pieces listed below the drawing because their number finds no room. */
+  private static final int MOST_LISTED = 30;
 
   private final Sheet sheet;
   private final Map<Integer, Length> boardLengths;
@@ -47,6 +52,10 @@ final class Boards {
       case END -> "#dadada";
       case SINGLE -> "#cacaca";
     };
+  }
+
+  boolean hasJoints() {
+    return pieces.stream().anyMatch(PieceShape::meetsNext);
   }
 
   int corners() {
@@ -146,29 +155,46 @@ final class Boards {
   /** Sets the number of its board in each piece; says below which pieces have no room for it. */
   void number() {
     double usual = Math.max(Sheet.SMALLEST, Math.min(2.8, pitch * 0.62));
-    List<String> left = new ArrayList<>();
+    List<PieceShape> left = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
       PieceShape piece = pieces.get(i);
       String number = Integer.toString(piece.piece().from().board());
-      if (!set(piece, combed.get(i), number, usual) && !set(piece, combed.get(i), number, Sheet.SMALLEST)) {
-        left.add("row " + piece.row().row() + " piece " + piece.number() + ": " + number);
+      List<Box> combs = combed.get(i);
+      if (!set(piece, number, List.of(usual, Sheet.SMALLEST), combs)
+          && !set(piece, number, List.of(Sheet.SMALLEST), List.of())) {
+        left.add(piece);
       }
     }
     if (!left.isEmpty()) {
-      sheet.note("Pieces too small for their board's number: " + Words.list(left, 16) + ".");
+      sheet.noteEarly("Pieces too small for a number, row by row, with their boards: " + leftOut(left) + ".");
     }
   }
 
-  /** Tries the middle first, then other places; along the board first, then across; off the combs first, then on them. */
-  private boolean set(PieceShape piece, List<Box> combs, String number, double size) {
+  private static String leftOut(List<PieceShape> left) {
+    StringBuilder text = new StringBuilder();
+    int last = 0;
+    for (PieceShape piece : left.subList(0, Math.min(left.size(), MOST_LISTED))) {
+      if (piece.row().row() != last) {
+        last = piece.row().row();
+        text.append(text.length() == 0 ? "" : "; ").append("row ").append(last).append(": ");
+      } else {
+        text.append(", ");
+      }
+      text.append(piece.piece().from().board());
+    }
+    return left.size() > MOST_LISTED ? text + " and " + (left.size() - MOST_LISTED) + " more" : text.toString();
+  }
+
+  /** Tries along the board first, then across it; the larger size first; the middle first, then places further out. */
+  private boolean set(PieceShape piece, String number, List<Double> sizes, List<Box> avoided) {
     for (int turned = 0; turned < 2; turned++) {
-      for (List<Box> avoided : List.of(combs, List.<Box>of())) {
+      for (double size : sizes) {
         for (double across : ACROSS) {
           for (double along : ALONG) {
             double a = piece.a0() + along * (piece.a1() - piece.a0());
             double c = piece.c0() + across * (piece.c1() - piece.c0());
             Box box = turned == 0 ? sheet.frame.textAlong(number, size, a, c) : sheet.frame.textAcross(number, size, a, c);
-            if (piece.shape().holds(box.grown(0.15)) && sheet.free(box) && avoided.stream().noneMatch(box::overlaps)) {
+            if (piece.shape().holds(box.grown(MARGIN)) && sheet.free(box) && avoided.stream().noneMatch(box::overlaps)) {
               sheet.writeBoardNumber(number, size, box);
               return true;
             }

@@ -25,7 +25,7 @@ final class Caption {
       sheet.writeUpTo(TextSize.cut(plan.title(), Sheet.TEXT, left), Sheet.TEXT, sheet.paper.width() - 4, 5.4);
     }
     String facts = "Scale 1:" + Words.grouped(sheet.paper.scale()) + " \u00b7 boards run at " + degrees(bay)
-        + " to the x axis of the room \u00b7 " + Words.count(bay.rows().size(), "row", "rows") + " \u00b7 "
+        + ", anticlockwise from the room's x axis \u00b7 " + Words.count(bay.rows().size(), "row", "rows") + " \u00b7 "
         + Words.count(PieceShape.count(bay), "piece", "pieces") + " \u00b7 lengths in mm";
     sheet.writeFrom(TextSize.cut(facts, Sheet.TEXT, width), Sheet.TEXT, 4, 10.4);
   }

@@ -24,7 +24,7 @@ public final class FloorDrawing {
   private static final int MOST_PIECES = 1500;
   /** Corners of all these pieces together. */
   private static final int MOST_CORNERS = 20_000;
-  /** Rows at least this wide on paper have board numbers in their pieces. */
+  /** Rows at least this wide on paper have board numbers in their pieces: room for the smallest digits. */
   private static final double NUMBERED_PITCH = 1.65;
   /** Rows at least this wide on paper have their pieces drawn one by one. */
   private static final double TONED_PITCH = 0.8;
@@ -92,20 +92,21 @@ public final class FloorDrawing {
     walls.nameVoids();
     openings.drawPipes();
     if (boards == null) {
-      new Overview(sheet, bay, pitchOnPaper).draw();
-      marks.add(Foot.Mark.JOINT);
+      if (new Overview(sheet, bay, pitchOnPaper).draw()) {
+        marks.add(Foot.Mark.JOINT);
+      }
     } else {
       boards.draw();
       if (pitchOnPaper >= NUMBERED_PITCH) {
         boards.number();
         marks.add(Foot.Mark.BOARD_NUMBER);
       } else {
-        sheet.note("Rows are too narrow at this scale for board numbers; the cut card lists every piece.");
+        sheet.noteEarly("Rows are too narrow at this scale for board numbers; the cut card lists every piece.");
       }
       boards.grain();
       bay.rows().forEach(row -> row.pieces().forEach(piece -> kinds.add(piece.kind())));
       marks.add(Foot.Mark.SAWN);
-      if (kinds.contains(PieceKind.START) || kinds.contains(PieceKind.FULL)) {
+      if (boards.hasJoints()) {
         marks.add(Foot.Mark.JOINT);
       }
     }

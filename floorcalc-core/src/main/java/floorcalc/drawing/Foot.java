@@ -9,7 +9,8 @@ import java.util.Set;
 final class Foot {
   private static final double EDGE = 4;
   private static final double KEY_LINE = 5.2;
-  private static final double NOTE_LINE = 3.5;
+  private static final double NOTE_LINE = 3.2;
+  private static final double NOTE = 2.2;
   private static final double GLYPH = 8.5;
   private static final double LONGEST_BAR = 60;
   private static final Frame UPRIGHT = new Frame(1, 0, 0, -1);
@@ -45,9 +46,11 @@ final class Foot {
     number("0", EDGE + 0.7, base - 3, Sheet.TEXT);
     String text = length >= 1000 ? Words.grouped(length / 1000) + " m" : length + " mm";
     number(text, EDGE + width, base - 3, Sheet.TEXT);
-    sheet.writeFrom("scale 1:" + Words.grouped(sheet.paper.scale()) + " when printed in full size", Sheet.TEXT,
-        EDGE + width + 2, base + 0.8);
-    y += 8.5;
+    String scale = "scale 1:" + Words.grouped(sheet.paper.scale()) + " when printed in full size";
+    sheet.writeFrom(scale, Sheet.TEXT, EDGE + width + 2, base + 0.8);
+    // The key goes on beside the bar.
+    x = EDGE + width + TextSize.width(scale) * Sheet.TEXT + 10;
+    y = base;
   }
 
   /** Explains the marks that the drawing uses. */
@@ -87,8 +90,7 @@ final class Foot {
       double left = next("pipe");
       Openings.pipe(sheet.lines, left + 3, y, 0.9);
     }
-    x = EDGE;
-    y += KEY_LINE - 1;
+    y += KEY_LINE - 0.5;
   }
 
   /** Marks that not every drawing has. */
@@ -135,7 +137,7 @@ final class Foot {
     double width = sheet.paper.width() - 2 * EDGE;
     List<String> lines = new ArrayList<>();
     for (String note : sheet.notes()) {
-      lines.addAll(Words.wrap(note, Sheet.TEXT, width));
+      lines.addAll(Words.wrap(note, NOTE, width));
     }
     int room = (int) Math.floor((sheet.paper.highest() - y - 1) / NOTE_LINE);
     if (lines.size() > room) {
@@ -143,7 +145,7 @@ final class Foot {
       lines.add("More notes than the sheet has room for; the plan itself has every figure.");
     }
     for (String line : lines) {
-      sheet.writeFrom(line, Sheet.TEXT, EDGE, y + 1);
+      sheet.writeFrom(line, NOTE, EDGE, y + 1);
       y += NOTE_LINE;
     }
     return Math.min(sheet.paper.highest(), y + 1);

@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class Overview {
   /** Row lines and end joints drawn at most, each. */
-  static final int MOST_LINES = 5000;
+  static final int MOST_LINES = 12_000;
   /** Lines nearer to each other on paper become a grey area. */
   private static final double NEAREST = 0.5;
 
@@ -29,7 +29,8 @@ final class Overview {
     this.pitch = pitch;
   }
 
-  void draw() {
+  /** Draws the bay and tells whether end joints are shown. */
+  boolean draw() {
     Outline laid = bay.laid();
     sheet.floor.line("<path fill=\"#fff\" fill-rule=\"evenodd\" stroke-width=\"0.13\" d=\""
         + Shape.of(sheet.paper, laid.shell(), laid.voids()).thinned(Walls.MOST_CORNERS).path() + "\"/>");
@@ -44,6 +45,7 @@ final class Overview {
     path(rowLines, rowLineCount, "0.1");
     path(joints, jointCount, "0.18");
     say(every, showJoints);
+    return showJoints && jointCount > 0 && jointCount <= MOST_LINES;
   }
 
   private void path(StringBuilder d, int count, String width) {
@@ -57,7 +59,7 @@ final class Overview {
         : every == 1 ? "" : "only every " + every + RowMarks.ending(every) + " line between rows is drawn";
     String ends = showJoints && jointCount <= MOST_LINES ? "" : "end joints are left out";
     String left = rows + (rows.isEmpty() || ends.isEmpty() ? "" : " and ") + ends;
-    sheet.note(Words.count(PieceShape.count(bay), "piece", "pieces") + " at this scale: drawn without board numbers"
+    sheet.noteEarly(Words.count(PieceShape.count(bay), "piece", "pieces") + " at this scale: drawn without board numbers"
         + (left.isEmpty() ? "." : "; " + left + ".") + " The cut card lists every piece.");
   }
 

@@ -21,8 +21,8 @@ final class Paper {
   /** The scales of common scale rulers; after the last come its multiples by powers of ten. */
   private static final long[] SCALES = {10, 20, 25, 40, 50, 75, 100, 125, 200, 250, 400, 500, 750};
   /** Room kept below the drawing for scale bar, key and notes: upright has shorter and therefore more lines. */
-  private static final double FOOT_UPRIGHT = 48;
-  private static final double FOOT_LYING = 38;
+  private static final double FOOT_UPRIGHT = 46;
+  private static final double FOOT_LYING = 37;
 
   private final boolean upright;
   private final long scale;

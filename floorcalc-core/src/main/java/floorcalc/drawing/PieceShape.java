@@ -3,13 +3,15 @@ package floorcalc.drawing;
 import floorcalc.measure.Length;
 import floorcalc.plan.Bay;
 import floorcalc.plan.LaidPiece;
-import floorcalc.plan.PieceKind;
 import floorcalc.plan.Row;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A laid piece on the sheet, with the box that encloses it in the frame of its bay. */
-record PieceShape(Row row, int number, LaidPiece piece, Shape shape, double a0, double a1, double c0, double c1) {
+/** A laid piece on the sheet, with the box that encloses it in the frame of its bay, and whether one follows in its run. */
+record PieceShape(Row row, int number, LaidPiece piece, Shape shape, double a0, double a1, double c0, double c1,
+    boolean meetsNext) {
+  /** Places this near to each other, in millimetres on paper, are the same. */
+  private static final double NEAR = 2e-4;
 
   static List<PieceShape> of(Sheet sheet, Row row) {
     List<PieceShape> shapes = new ArrayList<>(row.pieces().size());
@@ -17,18 +19,24 @@ record PieceShape(Row row, int number, LaidPiece piece, Shape shape, double a0, 
     for (LaidPiece piece : row.pieces()) {
       Shape shape = Shape.of(sheet.paper, piece.outline(), piece.holes());
       shapes.add(new PieceShape(row, shapes.size() + 1, piece, shape, shape.low(f.ux(), f.uy()),
-          shape.high(f.ux(), f.uy()), shape.low(f.vx(), f.vy()), shape.high(f.vx(), f.vy())));
+          shape.high(f.ux(), f.uy()), shape.low(f.vx(), f.vy()), shape.high(f.vx(), f.vy()), false));
+    }
+    for (int i = 0; i + 1 < shapes.size(); i++) {
+      PieceShape next = shapes.get(i + 1);
+      if (shapes.get(i).piece.run() == next.piece.run() && Math.abs(next.a0 - shapes.get(i).a1) < NEAR) {
+        shapes.set(i, shapes.get(i).meeting());
+      }
     }
     return shapes;
   }
 
-  static long count(Bay bay) {
-    return bay.rows().stream().mapToLong(r -> r.pieces().size()).sum();
+  /** Returns the same piece with another one at its end. */
+  private PieceShape meeting() {
+    return new PieceShape(row, number, piece, shape, a0, a1, c0, c1, true);
   }
 
-  /** Tells whether another piece follows in the same run. */
-  boolean meetsNext() {
-    return piece.kind() == PieceKind.START || piece.kind() == PieceKind.FULL;
+  static long count(Bay bay) {
+    return bay.rows().stream().mapToLong(r -> r.pieces().size()).sum();
   }
 
   /**
@@ -65,8 +73,7 @@ record PieceShape(Row row, int number, LaidPiece piece, Shape shape, double a0, 
     return true;
   }
 
-  /** Two places of a side that are this near to a line, in millimetres on paper, lie on it. */
   private static boolean both(double first, double second, double line) {
-    return Math.abs(first - line) < 2e-4 && Math.abs(second - line) < 2e-4;
+    return Math.abs(first - line) < NEAR && Math.abs(second - line) < NEAR;
   }
 }

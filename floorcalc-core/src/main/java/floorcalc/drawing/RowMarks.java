@@ -11,6 +11,7 @@ final class RowMarks {
   /** A bay this long on paper has row numbers at both ends. */
   private static final double LONG_BAY = 100;
   private static final double ARROW = 7;
+  private static final double ROW_ARROW = 5.5;
 
   private final Sheet sheet;
   private final Bay bay;
@@ -100,13 +101,17 @@ final class RowMarks {
     }
     double low = first.get(0).a0();
     double across = (first.get(0).c0() + first.get(0).c1()) / 2;
-    for (double away = walls.outerFace() + 1; away < 12; away += 0.5) {
-      Box box = Box.along(sheet.frame.x(low - away - ARROW - 0.5, across), sheet.frame.y(low - away - ARROW - 0.5, across),
-          sheet.frame.x(low - away + 0.9, across), sheet.frame.y(low - away + 0.9, across), 1.8);
-      if (walls.clear(box)) {
-        rowArrow(sheet.lines, sheet.frame, low - away - ARROW, across);
-        sheet.take(box);
-        return;
+    // Beside the number of row 1, or a little further up if something is there.
+    for (double up = 0; up < 12; up += 1) {
+      for (double away = walls.outerFace() + 1; away < 12; away += 0.5) {
+        Frame f = sheet.frame;
+        Box box = new Box(f.x(low - away - ROW_ARROW / 2, across + up), f.y(low - away - ROW_ARROW / 2, across + up),
+            ROW_ARROW / 2 + 0.6, 0.9, f.ux(), f.uy());
+        if (walls.clear(box)) {
+          rowArrow(sheet.lines, f, low - away - ROW_ARROW, across + up);
+          sheet.take(box);
+          return;
+        }
       }
     }
   }
@@ -163,9 +168,9 @@ final class RowMarks {
 
   /** Draws the arrow that points along the rows, its foot at a place. */
   static void rowArrow(Svg lines, Frame f, double along, double across) {
-    lines.line("<path stroke-width=\"0.3\" d=\"M" + at(f, along, across) + 'L' + at(f, along + ARROW, across) + 'M'
-        + at(f, along + ARROW - 1.8, across - 0.8) + 'L' + at(f, along + ARROW, across) + 'L'
-        + at(f, along + ARROW - 1.8, across + 0.8) + "\"/>");
+    lines.line("<path stroke-width=\"0.3\" d=\"M" + at(f, along, across) + 'L' + at(f, along + ROW_ARROW, across) + 'M'
+        + at(f, along + ROW_ARROW - 1.8, across - 0.8) + 'L' + at(f, along + ROW_ARROW, across) + 'L'
+        + at(f, along + ROW_ARROW - 1.8, across + 0.8) + "\"/>");
   }
 
   private static String at(Frame f, double along, double across) {

@@ -46,6 +46,11 @@ final class Sheet {
     notes.add(sentence);
   }
 
+  /** Says, before the lesser notes, what the drawing leaves out. */
+  void noteEarly(String sentence) {
+    notes.add(Math.min(1, notes.size()), sentence);
+  }
+
   List<String> notes() {
     return notes;
   }

@@ -30,7 +30,7 @@ final class TextSize {
       return 0.64;
     }
     if (c > 0xFF) {
-      return c > 0xFFFF ? 1.5 : c == '\u2013' ? 0.51 : c == '\u2026' || c == '\u2014' ? 1.02 : 1.45;
+      return c > 0xFFFF ? 1.5 : c == '\u2013' ? 0.56 : c == '\u2026' || c == '\u2014' ? 1.02 : 1.45;
     }
     return switch (c) {
       case ' ', ',', '.', '/', ':', ';', 'i', 'j', 'l', '\'', '|', '\\', '\u00b7', 0xA0 -> 0.34;

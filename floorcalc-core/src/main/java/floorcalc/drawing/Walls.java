@@ -164,12 +164,13 @@ final class Walls {
     double rx = StrictMath.cos(turn);
     double ry = StrictMath.sin(turn);
     double half = ring + text / 2;
-    for (double away = outerFace() + 0.5 + RING; away < 12; away += 0.75) {
+    for (double away = outerFace() + 0.5 + ring; away < 12; away += 0.75) {
       for (double share : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
         double x = x1 + share * dx - dy / wall * away;
         double y = y1 + share * dy + dx / wall * away;
-        if (clear(new Box(x, y, half + 0.3, RING + 0.3, rx, ry))) {
-          Box digits = new Box(x - text / 2 * rx, y - text / 2 * ry, ring, RING, rx, ry);
+        if (clear(new Box(x, y, half + 0.3, ring + 0.3, rx, ry))) {
+          // The number stands upright in its ring: a turned 6 may be read as a 9.
+          Box digits = new Box(x - text / 2 * rx, y - text / 2 * ry, ring, ring, 1, 0);
           sheet.lines.line("<circle " + Svg.attribute("cx", digits.x()) + ' ' + Svg.attribute("cy", digits.y()) + ' '
               + Svg.attribute("r", ring) + " stroke-width=\"0.15\"/>");
           sheet.write(number, DIGITS, digits);

@@ -1,7 +1,5 @@
 package floorcalc.drawing;
 
-import floorcalc.materials.WasteLedger;
-import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.outline.ExpansionGap;
@@ -13,7 +11,6 @@ import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.LaidPiece;
 import floorcalc.plan.OpenedBoard;
-import floorcalc.plan.Order;
 import floorcalc.plan.PieceKind;
 import floorcalc.plan.Room;
 import floorcalc.plan.Row;
@@ -62,11 +59,7 @@ final class NaiveFloor {
         floor.bays.add(floor.bay(room.name() + "-" + number++, room.name(), laid));
       }
     }
-    int boards = floor.opened.size();
-    WasteLedger ledger = new WasteLedger(Area.ZERO, Area.ZERO, Area.ZERO, Area.ZERO, Area.ZERO, Area.ZERO, Area.ZERO,
-        Area.ZERO);
-    return new FloorPlan(job.title(), floor.bays, floor.opened, new Order(boards, boards, 0, 0, 0), ledger, List.of(),
-        List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    return Rooms.plan(job, floor.bays, floor.opened);
   }
 
   private Bay bay(String name, String room, Outline laid) {

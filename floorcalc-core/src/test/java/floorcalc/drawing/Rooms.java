@@ -1,15 +1,27 @@
 package floorcalc.drawing;
 
 import floorcalc.boards.BoardGoods;
+import floorcalc.materials.WasteLedger;
+import floorcalc.measure.Area;
 import floorcalc.measure.Length;
+import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
+import floorcalc.plan.Bay;
 import floorcalc.plan.Beyond;
+import floorcalc.plan.Cut;
 import floorcalc.plan.Door;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorPlan;
+import floorcalc.plan.LaidPiece;
+import floorcalc.plan.OpenedBoard;
+import floorcalc.plan.Order;
+import floorcalc.plan.PieceKind;
 import floorcalc.plan.Pipe;
 import floorcalc.plan.Room;
+import floorcalc.plan.Row;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Invented rooms to draw. */
@@ -72,5 +84,45 @@ final class Rooms {
 
   static Room hall() {
     return Room.of("Hall", Outline.of(ring(0, 0, 10_400, 0, 10_400, 11_600, 0, 11_600)));
+  }
+
+  /** Two rooms joined by a passage 15 mm wide, which the gap closes: two bays. */
+  static Room hourglass() {
+    return Room.of("Hourglass", Outline.of(ring(0, 0, 3000, 0, 3000, 1500, 3200, 1500, 3200, 0, 6200, 0, 6200, 2600,
+        3200, 2600, 3200, 1515, 3000, 1515, 3000, 2600, 0, 2600)));
+  }
+
+  /** A rectangle of whole boards without any gap, built piece by piece: as many rows and boards as asked. */
+  static FloorPlan wholeBoards(FloorJob job, int rows, int perRow) {
+    Room room = job.rooms().get(0);
+    long length = job.board().longest().toNanometres();
+    long width = job.board().coverWidth().toNanometres();
+    List<OpenedBoard> boards = new ArrayList<>();
+    List<Row> laid = new ArrayList<>();
+    for (int r = 0; r < rows; r++) {
+      List<LaidPiece> pieces = new ArrayList<>();
+      for (int i = 0; i < perRow; i++) {
+        long x = i * length;
+        long y = r * width;
+        boards.add(new OpenedBoard(boards.size() + 1, job.board().longest(), "floor-1." + (r + 1)));
+        Ring outline = Ring.ofNanometres(new long[] {x, x + length, x + length, x}, new long[] {y, y, y + width, y + width});
+        pieces.add(new LaidPiece("floor-1." + (r + 1) + "." + (i + 1), 1, PieceKind.FULL, outline, List.of(),
+            new Cut(boards.size(), Length.ZERO, job.board().longest(), Length.ZERO, job.board().coverWidth())));
+      }
+      laid.add(new Row(r + 1, job.board().coverWidth(), pieces));
+    }
+    return plan(job, List.of(new Bay("floor-1", room.name(), Direction.ALONG_X, room.outline(), laid)), boards);
+  }
+
+  /** The room that {@link #wholeBoards} fills. */
+  static Room floor(long width, long height) {
+    return Room.of("Floor", Outline.of(ring(0, 0, width, 0, width, height, 0, height)));
+  }
+
+  static FloorPlan plan(FloorJob job, List<Bay> bays, List<OpenedBoard> boards) {
+    WasteLedger ledger = new WasteLedger(Area.ZERO, Area.ZERO, Area.ZERO, Area.ZERO, Area.ZERO, Area.ZERO, Area.ZERO,
+        Area.ZERO);
+    return new FloorPlan(job.title(), bays, boards, new Order(boards.size(), boards.size(), 0, 0, 0), ledger, List.of(),
+        List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
   }
 }
