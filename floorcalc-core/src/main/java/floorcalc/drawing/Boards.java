@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The pieces one by one: a light grey for what each is in its run, a heavy line where factory ends meet, a comb of short
- * ticks along what is sawn, a few fine lines along the grain, and the number of the board in each piece that has room.
+ * The pieces one by one: a light grey for what each is in its run, a heavy line where factory ends meet, a comb of
+ * short ticks along what is sawn, fine lines along the grain, and the number of the board in each piece that has room.
  */
 final class Boards {
   private static final double[] ALONG = {0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9};
@@ -54,14 +54,6 @@ final class Boards {
     };
   }
 
-  boolean hasJoints() {
-    return pieces.stream().anyMatch(PieceShape::meetsNext);
-  }
-
-  int corners() {
-    return pieces.stream().mapToInt(p -> p.shape().corners()).sum();
-  }
-
   void draw() {
     sheet.floor.line("<g fill=\"#fff\" stroke-width=\"0.13\" stroke-linejoin=\"round\">");
     StringBuilder joints = new StringBuilder();
@@ -75,6 +67,10 @@ final class Boards {
       combed.add(sides(piece, joints, combs));
     }
     sheet.floor.line("</g>");
+    sheet.explain(Mark.SAWN);
+    if (joints.length() > 0) {
+      sheet.explain(Mark.JOINT);
+    }
     path(combs, "stroke-width=\"" + Svg.number(tick) + "\" stroke-dasharray=\"0.12 0.55\"");
     path(joints, "stroke-width=\"0.32\"");
   }
@@ -193,9 +189,12 @@ final class Boards {
           for (double along : ALONG) {
             double a = piece.a0() + along * (piece.a1() - piece.a0());
             double c = piece.c0() + across * (piece.c1() - piece.c0());
-            Box box = turned == 0 ? sheet.frame.textAlong(number, size, a, c) : sheet.frame.textAcross(number, size, a, c);
-            if (piece.shape().holds(box.grown(MARGIN)) && sheet.free(box) && avoided.stream().noneMatch(box::overlaps)) {
+            Box box = turned == 0 ? sheet.frame.textAlong(number, size, a, c)
+                : sheet.frame.textAcross(number, size, a, c);
+            if (piece.shape().holds(box.grown(MARGIN)) && sheet.free(box)
+                && avoided.stream().noneMatch(box::overlaps)) {
               sheet.writeBoardNumber(number, size, box);
+              sheet.explain(Mark.BOARD_NUMBER);
               return true;
             }
           }

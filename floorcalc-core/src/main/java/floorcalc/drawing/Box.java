@@ -17,7 +17,8 @@ record Box(double x, double y, double halfWidth, double halfHeight, double ux, d
     double dy = y2 - y1;
     double length = Math.sqrt(dx * dx + dy * dy);
     boolean dot = length < 1e-9;
-    return new Box((x1 + x2) / 2, (y1 + y2) / 2, length / 2, thickness / 2, dot ? 1 : dx / length, dot ? 0 : dy / length);
+    return new Box((x1 + x2) / 2, (y1 + y2) / 2, length / 2, thickness / 2, dot ? 1 : dx / length,
+        dot ? 0 : dy / length);
   }
 
   /** Returns the box with so much more on each side. */

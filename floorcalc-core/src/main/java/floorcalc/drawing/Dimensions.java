@@ -43,7 +43,7 @@ final class Dimensions {
     boolean fits = 2 * half + 1 < length;
     double along = fits ? length / 2 : length + half + 1.5;
     double up = fits ? 1.7 : 0;
-    // Above a line that runs to the right, and to the left of one that runs up: turned a quarter, that is the same side.
+    // Above a line that runs to the right, to the left of one that runs up: turned a quarter, that is the same side.
     Box box = new Box(x1 + along * ux + up * uy, y1 + along * uy - up * ux, half, 0.39 * Sheet.TEXT, ux, uy);
     sheet.write(value, Sheet.TEXT, box);
   }

@@ -19,6 +19,7 @@ final class Foot {
   private final Sheet sheet;
   private double x = EDGE;
   private double y;
+  private boolean hasRoom = true;
 
   Foot(Sheet sheet) {
     this.sheet = sheet;
@@ -39,7 +40,8 @@ final class Foot {
     double width = length * unit;
     double base = y + 4.5;
     sheet.lines.line("<path stroke-width=\"0.25\" d=\"" + Sheet.segment(EDGE, base, EDGE + width, base)
-        + Sheet.segment(EDGE, base, EDGE, base - 1.6) + Sheet.segment(EDGE + width / 2, base, EDGE + width / 2, base - 1.1)
+        + Sheet.segment(EDGE, base, EDGE, base - 1.6)
+        + Sheet.segment(EDGE + width / 2, base, EDGE + width / 2, base - 1.1)
         + Sheet.segment(EDGE + width, base, EDGE + width, base - 1.6) + "\"/>");
     sheet.lines.line("<path stroke-width=\"0.8\" d=\"" + Sheet.segment(EDGE, base + 0.4, EDGE + width / 2, base + 0.4)
         + "\"/>");
@@ -54,7 +56,8 @@ final class Foot {
   }
 
   /** Explains the marks that the drawing uses. */
-  void key(Set<PieceKind> kinds, double tick, Set<Mark> marks) {
+  void key(Set<PieceKind> kinds, double tick) {
+    Set<Mark> marks = sheet.marks();
     for (PieceKind kind : kinds) {
       double left = next(Words.kind(kind));
       sheet.lines.line("<rect " + rectangle(left) + " fill=\"" + Boards.tone(kind) + "\" stroke-width=\"0.13\"/>");
@@ -67,7 +70,8 @@ final class Foot {
     }
     if (marks.contains(Mark.JOINT)) {
       double left = next("factory ends meet");
-      sheet.lines.line("<path stroke-width=\"0.32\" d=\"" + Sheet.segment(left + 3, y - 1.6, left + 3, y + 1.6) + "\"/>");
+      sheet.lines.line("<path stroke-width=\"0.32\" d=\"" + Sheet.segment(left + 3, y - 1.6, left + 3, y + 1.6)
+          + "\"/>");
     }
     if (marks.contains(Mark.BOARD_NUMBER)) {
       double left = next("number of the board that the piece is cut from");
@@ -82,29 +86,19 @@ final class Foot {
           + " r=\"1.9\" stroke-width=\"0.15\"/>");
       number("1", left + 3, 2.2);
     }
-    double start = next("from the starting wall on, the way the rows follow");
-    RowMarks.startArrow(sheet.lines, TO_THE_RIGHT, y, start);
-    double way = next("the way each row is laid");
-    RowMarks.rowArrow(sheet.lines, UPRIGHT, way, -y);
+    if (marks.contains(Mark.START_ARROW)) {
+      double left = next("from the starting wall on, the way the rows follow");
+      RowMarks.startArrow(sheet.lines, TO_THE_RIGHT, y, left);
+    }
+    if (marks.contains(Mark.ROW_ARROW)) {
+      double left = next("the way each row is laid");
+      RowMarks.rowArrow(sheet.lines, UPRIGHT, left, -y);
+    }
     if (marks.contains(Mark.PIPE)) {
       double left = next("pipe");
       Openings.pipe(sheet.lines, left + 3, y, 0.9);
     }
     y += KEY_LINE - 0.5;
-  }
-
-  /** Marks that not every drawing has. */
-  enum Mark {
-    /** A comb along what is sawn. */
-    SAWN,
-    /** A heavy line where boards meet end to end. */
-    JOINT,
-    /** Board numbers in the pieces. */
-    BOARD_NUMBER,
-    /** Numbers in rings at the walls. */
-    WALL_NUMBER,
-    /** A circle with a cross. */
-    PIPE
   }
 
   private String rectangle(double left) {
@@ -119,7 +113,7 @@ final class Foot {
     sheet.write(digits, size, new Box(middle, height, TextSize.width(digits) * size / 2, 0.39 * size, 1, 0));
   }
 
-  /** Writes the words of the next entry and returns where its sign begins; goes to the next line when this one is full. */
+  /** Writes the words of the next entry and returns where its sign begins, on the next line when this one is full. */
   private double next(String words) {
     double width = GLYPH + TextSize.width(words) * Sheet.TEXT;
     if (x > EDGE && x + width > sheet.paper.width() - EDGE) {
@@ -132,15 +126,16 @@ final class Foot {
     return left;
   }
 
-  /** Writes the notes, as many lines as the sheet has room for, and returns where the sheet may end. */
-  double notes() {
+  /** Writes the notes, as many lines as the sheet has room for. */
+  void notes() {
     double width = sheet.paper.width() - 2 * EDGE;
     List<String> lines = new ArrayList<>();
     for (String note : sheet.notes()) {
       lines.addAll(Words.wrap(note, NOTE, width));
     }
     int room = (int) Math.floor((sheet.paper.highest() - y - 1) / NOTE_LINE);
-    if (lines.size() > room) {
+    hasRoom = lines.size() <= room;
+    if (!hasRoom) {
       lines = new ArrayList<>(lines.subList(0, Math.max(0, room - 1)));
       lines.add("More notes than the sheet has room for; the plan itself has every figure.");
     }
@@ -148,6 +143,15 @@ final class Foot {
       sheet.writeFrom(line, NOTE, EDGE, y + 1);
       y += NOTE_LINE;
     }
-    return Math.min(sheet.paper.highest(), y + 1);
+  }
+
+  /** Tells whether every note had room. */
+  boolean hasRoom() {
+    return hasRoom;
+  }
+
+  /** Returns the y where the sheet may end, a whole millimetre. */
+  double end() {
+    return Math.min(sheet.paper.highest(), StrictMath.ceil(y + 1));
   }
 }

@@ -50,7 +50,7 @@ final class Openings {
     }
   }
 
-  /** Where a door is: one jamb, the vector of length 1 to the other, the width, the vector of length 1 to the outside. */
+  /** Where a door is: one jamb, the direction to the other, the width, the direction to the outside. */
   private record At(double x, double y, double ux, double uy, double width, double nx, double ny) {
     double x(double along, double out) {
       return x + ux * along + nx * out;
@@ -80,7 +80,8 @@ final class Openings {
   private void draw(At at) {
     double face = walls.outerFace();
     double jamb = face + 0.9;
-    String opening = at.segment(0, 0, at.width(), 0) + 'L' + at.segment(at.width(), face + 0.3, 0, face + 0.3).substring(1);
+    String opening = at.segment(0, 0, at.width(), 0) + 'L'
+        + at.segment(at.width(), face + 0.3, 0, face + 0.3).substring(1);
     sheet.floor.line("<path fill=\"#fff\" stroke=\"none\" d=\"" + opening + "Z\"/>");
     sheet.lines.line("<path stroke-width=\"0.35\" d=\"" + at.segment(0, walls.extra(), 0, jamb)
         + at.segment(at.width(), walls.extra(), at.width(), jamb) + "\"/>");
@@ -189,6 +190,7 @@ final class Openings {
       sheet.note("Only the first " + MOST_PIPES + " of " + Words.grouped(pipes.size()) + " pipes are drawn.");
     }
     if (!pipes.isEmpty()) {
+      sheet.explain(Mark.PIPE);
       List<String> places = pipes.stream().map(p -> Words.tenths(p.diameter()) + " mm at (" + Words.tenths(p.at().x())
           + ", " + Words.tenths(p.at().y()) + ")").toList();
       sheet.note((pipes.size() == 1 ? "Pipe: " : "Pipes: ") + Words.list(places, 6) + ".");

@@ -29,8 +29,7 @@ final class Overview {
     this.pitch = pitch;
   }
 
-  /** Draws the bay and tells whether end joints are shown. */
-  boolean draw() {
+  void draw() {
     Outline laid = bay.laid();
     sheet.floor.line("<path fill=\"#fff\" fill-rule=\"evenodd\" stroke-width=\"0.13\" d=\""
         + Shape.of(sheet.paper, laid.shell(), laid.voids()).thinned(Walls.MOST_CORNERS).path() + "\"/>");
@@ -45,7 +44,9 @@ final class Overview {
     path(rowLines, rowLineCount, "0.1");
     path(joints, jointCount, "0.18");
     say(every, showJoints);
-    return showJoints && jointCount > 0 && jointCount <= MOST_LINES;
+    if (showJoints && jointCount > 0 && jointCount <= MOST_LINES) {
+      sheet.explain(Mark.JOINT);
+    }
   }
 
   private void path(StringBuilder d, int count, String width) {
@@ -59,8 +60,9 @@ final class Overview {
         : every == 1 ? "" : "only every " + every + RowMarks.ending(every) + " line between rows is drawn";
     String ends = showJoints && jointCount <= MOST_LINES ? "" : "end joints are left out";
     String left = rows + (rows.isEmpty() || ends.isEmpty() ? "" : " and ") + ends;
-    sheet.noteEarly(Words.count(PieceShape.count(bay), "piece", "pieces") + " at this scale: drawn without board numbers"
-        + (left.isEmpty() ? "." : "; " + left + ".") + " The cut card lists every piece.");
+    sheet.noteEarly(Words.count(PieceShape.count(bay), "piece", "pieces")
+        + " at this scale: drawn without board numbers" + (left.isEmpty() ? "." : "; " + left + ".")
+        + " The cut card lists every piece.");
   }
 
   private void lines(List<PieceShape> pieces, boolean line, boolean showJoints) {

@@ -3,14 +3,17 @@ package floorcalc.drawing;
 import floorcalc.measure.Length;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Ring;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * A sheet of A4 within its margins (190 mm by 277 mm), upright or lying, with a room on it at a round scale. Maps
+ * A sheet that fits A4 and US Letter within their margins (184 mm by 250 mm), upright or lying, with a room on it at a
+ * round scale. Maps
  * room coordinates, whole nanometres with y up, to millimetres on paper with y down.
  */
 final class Paper {
-  static final double SHORT_SIDE = 190;
-  static final double LONG_SIDE = 277;
+  static final double SHORT_SIDE = 184;
+  static final double LONG_SIDE = 250;
   /** Height of the caption above the drawing. */
   static final double CAPTION = 14;
   /** Room kept beside the floor for numbers and dimension lines. */
@@ -18,11 +21,11 @@ final class Paper {
   static final double RIGHT = 14;
   static final double ABOVE = 13;
   static final double BELOW = 17;
-  /** The scales of common scale rulers; after the last come its multiples by powers of ten. */
-  private static final long[] SCALES = {10, 20, 25, 40, 50, 75, 100, 125, 200, 250, 400, 500, 750};
-  /** Room kept below the drawing for scale bar, key and notes: upright has shorter and therefore more lines. */
-  private static final double FOOT_UPRIGHT = 46;
-  private static final double FOOT_LYING = 37;
+  /** Round scales, near enough to each other that no sheet is left half empty; then 1, 2 and 5 with more noughts. */
+  private static final long[] SCALES = {10, 15, 20, 25, 30, 40, 50, 60, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750};
+  /** Room kept below the drawing for scale bar, key and notes: little first, more if that is not enough. */
+  private static final double[] FEET_UPRIGHT = {28, 46};
+  private static final double[] FEET_LYING = {22, 37};
 
   private final boolean upright;
   private final long scale;
@@ -44,8 +47,11 @@ final class Paper {
     this.top = CAPTION + ABOVE;
   }
 
-  /** Returns the sheet that shows a room largest; upright if both ways come to the same scale. */
-  static Paper fit(Outline room) {
+  /**
+   * Returns the sheets that show a room largest, with little room for notes and then with more, each upright if both
+   * ways come to the same scale.
+   */
+  static List<Paper> fit(Outline room) {
     Ring shell = room.shell();
     long minX = Long.MAX_VALUE;
     long minY = Long.MAX_VALUE;
@@ -59,15 +65,19 @@ final class Paper {
     }
     double width = ((double) maxX - minX) / 1e6;
     double height = ((double) maxY - minY) / 1e6;
-    double acrossUpright = SHORT_SIDE - LEFT - RIGHT;
-    double downUpright = LONG_SIDE - CAPTION - ABOVE - BELOW - FOOT_UPRIGHT;
-    double acrossLying = LONG_SIDE - LEFT - RIGHT;
-    double downLying = SHORT_SIDE - CAPTION - ABOVE - BELOW - FOOT_LYING;
-    long scaleUpright = scaleFor(StrictMath.max(width / acrossUpright, height / downUpright));
-    long scaleLying = scaleFor(StrictMath.max(width / acrossLying, height / downLying));
-    boolean upright = scaleUpright <= scaleLying;
-    long scale = StrictMath.min(scaleUpright, scaleLying);
-    return new Paper(upright, scale, minX, maxY, width / scale, height / scale);
+    List<Paper> papers = new ArrayList<>();
+    for (int i = 0; i < FEET_UPRIGHT.length; i++) {
+      long upright = scaleFor(SHORT_SIDE, LONG_SIDE - FEET_UPRIGHT[i], width, height);
+      long lying = scaleFor(LONG_SIDE, SHORT_SIDE - FEET_LYING[i], width, height);
+      long scale = Math.min(upright, lying);
+      papers.add(new Paper(upright <= lying, scale, minX, maxY, width / scale, height / scale));
+    }
+    return papers;
+  }
+
+  /** Returns the largest round scale at which a room fits beside numbers and dimension lines. */
+  private static long scaleFor(double across, double down, double width, double height) {
+    return scaleFor(Math.max(width / (across - LEFT - RIGHT), height / (down - CAPTION - ABOVE - BELOW)));
   }
 
   private static long scaleFor(double least) {

@@ -7,7 +7,7 @@ import floorcalc.plan.Row;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A laid piece on the sheet, with the box that encloses it in the frame of its bay, and whether one follows in its run. */
+/** A laid piece on the sheet: the box that encloses it in the frame of its bay, and whether one follows in its run. */
 record PieceShape(Row row, int number, LaidPiece piece, Shape shape, double a0, double a1, double c0, double c1,
     boolean meetsNext) {
   /** Places this near to each other, in millimetres on paper, are the same. */

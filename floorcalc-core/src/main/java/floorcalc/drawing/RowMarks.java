@@ -4,6 +4,7 @@ import floorcalc.plan.Bay;
 import floorcalc.plan.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Row numbers outside the walls, the starting wall, and the arrows that show which way rows are laid and follow. */
 final class RowMarks {
@@ -36,11 +37,18 @@ final class RowMarks {
     return Integer.MAX_VALUE;
   }
 
-  /** Sets the row numbers at the end where each row starts. */
-  void numberStarts() {
+  void draw() {
+    numberStarts();
+    startArrow();
+    rowArrow();
+    numberEnds();
+  }
+
+  /** Sets the row numbers at the end where each row starts, or where there is no room at the other end. */
+  private void numberStarts() {
     List<String> left = new ArrayList<>();
     for (Row row : bay.rows()) {
-      if (wanted(row) && !row.pieces().isEmpty() && !set(row, -1, 9)) {
+      if (wanted(row) && !row.pieces().isEmpty() && !set(row, -1, 9) && !set(row, 1, 9)) {
         left.add(Integer.toString(row.row()));
       }
     }
@@ -49,12 +57,12 @@ final class RowMarks {
           : "Only row 1 and every " + every + ending(every) + " row are numbered.");
     }
     if (!left.isEmpty()) {
-      sheet.note("Rows without room for their number at the start: " + Words.list(left, 24) + ".");
+      sheet.note("Rows without room for their number: " + Words.list(left, 24) + ".");
     }
   }
 
   /** Sets the row numbers at the other end too if the bay is long. */
-  void numberEnds() {
+  private void numberEnds() {
     Frame f = sheet.frame;
     Shape laid = Shape.of(sheet.paper, bay.laid().shell(), List.of());
     if (laid.high(f.ux(), f.uy()) - laid.low(f.ux(), f.uy()) >= LONG_BAY) {
@@ -87,8 +95,8 @@ final class RowMarks {
     return false;
   }
 
-  /** Draws the arrow from the starting wall in the way the rows follow, and the arrow in which each row is laid. */
-  void arrows() {
+  /** Draws the arrow from the starting wall in the way the rows follow. */
+  private void startArrow() {
     if (bay.rows().isEmpty() || bay.rows().get(0).pieces().isEmpty()) {
       return;
     }
@@ -96,20 +104,28 @@ final class RowMarks {
     double wall = first.stream().mapToDouble(PieceShape::c0).min().orElse(0);
     double[] side = lowerSide(first, wall);
     String text = side[1] - side[0] > 3 ? "starting wall" : "starting corner";
-    if (!fromWall(side, wall, text) && !fromWall(side, wall, "")) {
+    if (Stream.of(text, "start", "").noneMatch(t -> fromWall(side, wall, t, 1) || fromWall(side, wall, t, -1))) {
       sheet.note("No room for the arrow at the starting wall: rows are numbered from there.");
     }
-    double low = first.get(0).a0();
-    double across = (first.get(0).c0() + first.get(0).c1()) / 2;
-    // Beside the number of row 1, or a little further up if something is there.
-    for (double up = 0; up < 12; up += 1) {
+  }
+
+  /** Draws the arrow in which each row is laid, beside row 1 or the first row that has room. */
+  private void rowArrow() {
+    Frame f = sheet.frame;
+    for (Row row : bay.rows().subList(0, Math.min(bay.rows().size(), 20))) {
+      if (row.pieces().isEmpty()) {
+        continue;
+      }
+      PieceShape first = PieceShape.of(sheet, row).get(0);
+      double across = (first.c0() + first.c1()) / 2;
       for (double away = walls.outerFace() + 1; away < 12; away += 0.5) {
-        Frame f = sheet.frame;
-        Box box = new Box(f.x(low - away - ROW_ARROW / 2, across + up), f.y(low - away - ROW_ARROW / 2, across + up),
-            ROW_ARROW / 2 + 0.6, 0.9, f.ux(), f.uy());
+        double along = first.a0() - away - ROW_ARROW;
+        Box box = new Box(f.x(along + ROW_ARROW / 2, across), f.y(along + ROW_ARROW / 2, across), ROW_ARROW / 2 + 0.6,
+            0.9, f.ux(), f.uy());
         if (walls.clear(box)) {
-          rowArrow(sheet.lines, f, low - away - ROW_ARROW, across + up);
+          rowArrow(sheet.lines, f, along, across);
           sheet.take(box);
+          sheet.explain(Mark.ROW_ARROW);
           return;
         }
       }
@@ -134,7 +150,8 @@ final class RowMarks {
     return new double[] {low, high};
   }
 
-  private boolean fromWall(double[] side, double wall, String text) {
+  /** Tries to draw the arrow with its words after it along the boards, or before it if {@code hand} is -1. */
+  private boolean fromWall(double[] side, double wall, String text, int hand) {
     double textWidth = text.isEmpty() ? 0 : TextSize.width(text) * Sheet.TEXT + 1;
     double half = (3 + textWidth) / 2;
     double middle = (side[0] + side[1]) / 2;
@@ -145,11 +162,12 @@ final class RowMarks {
         double across = wall - away - ARROW / 2;
         Frame f = sheet.frame;
         if (walls.clear(new Box(f.x(along, across), f.y(along, across), half, ARROW / 2, f.ux(), f.uy()))) {
-          double shaft = along - half + 1.5;
+          double shaft = along - hand * (half - 1.5);
           startArrow(sheet.lines, f, shaft, wall - away - ARROW);
+          sheet.explain(Mark.START_ARROW);
           sheet.take(new Box(f.x(shaft, across), f.y(shaft, across), 1.5, ARROW / 2, f.ux(), f.uy()));
           if (!text.isEmpty()) {
-            sheet.write(text, Sheet.TEXT, f.textAlong(text, Sheet.TEXT, along + 1.5, across - 1));
+            sheet.write(text, Sheet.TEXT, f.textAlong(text, Sheet.TEXT, along + hand * 1.5, across - 1));
           }
           return true;
         }

@@ -4,7 +4,7 @@ import floorcalc.outline.Ring;
 import java.util.ArrayList;
 import java.util.List;
 
-/** One or more rings on the sheet, in millimetres on paper, y downwards. What an odd number of rings enclose is inside. */
+/** Rings on the sheet, in millimetres on paper, y downwards. What an odd number of rings enclose is inside. */
 final class Shape {
   private final double[][] xs;
   private final double[][] ys;
@@ -147,7 +147,7 @@ final class Shape {
     return d.toString();
   }
 
-  /** Returns the shape with at most so many corners in all, each ring thinned evenly, and no more rings than that allows. */
+  /** Returns the shape with at most so many corners, each ring thinned evenly, and no more rings than that allows. */
   Shape thinned(int most) {
     int all = corners();
     if (all <= most) {

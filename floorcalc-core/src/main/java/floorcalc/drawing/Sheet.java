@@ -2,7 +2,9 @@ package floorcalc.drawing;
 
 import floorcalc.plan.Bay;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A sheet while it is being drawn: layers from the walls up to the texts, and the boxes that are taken, so that no text
@@ -24,6 +26,7 @@ final class Sheet {
   final Svg boardNumbers = new Svg();
   private final Taken taken = new Taken();
   private final List<String> notes = new ArrayList<>();
+  private final Set<Mark> marks = EnumSet.noneOf(Mark.class);
 
   Sheet(Paper paper, Bay bay) {
     this.paper = paper;
@@ -39,6 +42,15 @@ final class Sheet {
   /** Keeps texts out of the box from now on. */
   void take(Box box) {
     taken.add(box);
+  }
+
+  /** Lets the key explain a mark. */
+  void explain(Mark mark) {
+    marks.add(mark);
+  }
+
+  Set<Mark> marks() {
+    return marks;
   }
 
   /** Says below the drawing what it leaves out or changes. */

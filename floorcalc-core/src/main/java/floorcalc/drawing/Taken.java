@@ -3,7 +3,7 @@ package floorcalc.drawing;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The boxes of a sheet that are taken, in bands from top to bottom so that a box is held against its neighbours only. */
+/** The boxes of a sheet that are taken, in bands from top to bottom: a box is held against its neighbours only. */
 final class Taken {
   private static final double BAND = 6;
   private static final int BANDS = (int) (Paper.LONG_SIDE / BAND) + 1;

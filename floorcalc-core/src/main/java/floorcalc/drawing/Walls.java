@@ -110,13 +110,13 @@ final class Walls {
     return outline.ring(ring).path();
   }
 
-  /** Sets each wall's number in a ring, and its length unless the dimension lines show it; false if there are too many. */
-  boolean number() {
+  /** Sets each wall's number in a ring, and its length unless the dimension lines show it. */
+  void number() {
     Ring shell = room.outline().shell();
     if (shell.size() > MOST_NUMBERED) {
       sheet.note("The walls are not numbered: there are " + Words.grouped(shell.size()) + " of them, and at most "
           + MOST_NUMBERED + " are.");
-      return false;
+      return;
     }
     List<String> left = new ArrayList<>();
     String across = extent(1, 0);
@@ -144,7 +144,6 @@ final class Walls {
     if (!left.isEmpty()) {
       sheet.note("Walls without room for number or length, with their lengths in mm: " + Words.list(left, 24) + ".");
     }
-    return true;
   }
 
   private String extent(double ax, double ay) {
@@ -164,7 +163,9 @@ final class Walls {
     double rx = StrictMath.cos(turn);
     double ry = StrictMath.sin(turn);
     double half = ring + text / 2;
-    for (double away = outerFace() + 0.5 + ring; away < 12; away += 0.75) {
+    // A number far from a short wall would seem to belong to another one.
+    double furthest = wall < 8 ? outerFace() + ring + 2.5 : 12;
+    for (double away = outerFace() + 0.5 + ring; away < furthest; away += 0.75) {
       for (double share : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
         double x = x1 + share * dx - dy / wall * away;
         double y = y1 + share * dy + dx / wall * away;
@@ -174,6 +175,7 @@ final class Walls {
           sheet.lines.line("<circle " + Svg.attribute("cx", digits.x()) + ' ' + Svg.attribute("cy", digits.y()) + ' '
               + Svg.attribute("r", ring) + " stroke-width=\"0.15\"/>");
           sheet.write(number, DIGITS, digits);
+          sheet.explain(Mark.WALL_NUMBER);
           if (!length.isEmpty()) {
             double shift = ring + 0.4;
             sheet.write(length, Sheet.TEXT, new Box(x + shift * rx, y + shift * ry, text / 2 - 0.4, RING, rx, ry));
@@ -194,7 +196,7 @@ final class Walls {
       double y = (one.low(0, 1) + one.high(0, 1)) / 2;
       double half = TextSize.width(name) * Sheet.TEXT / 2;
       for (int quarter = 0; quarter < 2; quarter++) {
-        Box box = new Box(x, y, half, TextSize.halfHeight(name) * Sheet.TEXT, quarter == 0 ? 1 : 0, quarter == 0 ? 0 : -1);
+        Box box = new Box(x, y, half, TextSize.halfHeight(name) * Sheet.TEXT, 1 - quarter, -quarter);
         if (one.holds(box) && sheet.free(box)) {
           sheet.write(name, Sheet.TEXT, box);
           break;

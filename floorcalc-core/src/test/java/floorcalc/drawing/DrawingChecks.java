@@ -15,7 +15,8 @@ final class DrawingChecks {
   /** Two places of a number's box are rounded to hundredths on paper, so its box is at most this much off. */
   private static final double ROUNDING = 0.011;
   private static final Pattern FROM_BOARD = Pattern.compile("from board (\\d+)$");
-  private static final Pattern LEFT_OUT = Pattern.compile("Pieces too small for a number, row by row, with their boards: ([^.]*)\\.");
+  private static final Pattern LEFT_OUT = Pattern
+      .compile("Pieces too small for a number, row by row, with their boards: ([^.]*)\\.");
   private static final Pattern MORE = Pattern.compile(" and (\\S+) more$");
 
   private DrawingChecks() {
@@ -66,7 +67,7 @@ final class DrawingChecks {
       assertThat(inside).as("number %s lies in a piece from that board", number.text()).isTrue();
     }
     if (!numbers.isEmpty()) {
-      assertThat(numbers.size() + leftOut(page)).as("numbered and listed pieces: %s", page.words()).isEqualTo(pieces.size());
+      assertThat(numbers.size() + leftOut(page)).as("numbered and listed pieces").isEqualTo(pieces.size());
     }
   }
 

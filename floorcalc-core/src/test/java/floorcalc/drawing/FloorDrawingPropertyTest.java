@@ -27,7 +27,8 @@ class FloorDrawingPropertyTest {
   private static final Arbitrary<Integer> SIDE = Arbitraries.integers().between(150, 12_000);
 
   @Property(tries = 150)
-  void textsKeepApartAndNumbersLieInTheirPieces(@ForAll("jobs") FloorJob job, @ForAll("directions") Direction direction) {
+  void textsKeepApartAndNumbersLieInTheirPieces(@ForAll("jobs") FloorJob job,
+      @ForAll("directions") Direction direction) {
     FloorPlan plan = NaiveFloor.plan(job, direction);
     for (Bay bay : plan.bays()) {
       FloorDrawing drawing = FloorDrawing.of(job, plan, bay);
@@ -59,7 +60,8 @@ class FloorDrawingPropertyTest {
     Arbitrary<Integer> shape = Arbitraries.integers().between(0, 4);
     Arbitrary<Integer> turn = Arbitraries.of(0, 0, 0, 17, 30, 211);
     Arbitrary<String> name = Arbitraries.strings().all().ofMinLength(1).ofMaxLength(30).filter(s -> !s.isBlank());
-    return Combinators.combine(SIDE, SIDE, share, share, skew, shape, turn, name).as((w, h, p, q, s, kind, angle, text) -> {
+    return Combinators.combine(SIDE, SIDE, share, share, skew, shape, turn, name).as((w, h, p, q, s, kind, angle,
+        text) -> {
       long x = (long) w * p / 100;
       long y = (long) h * q / 100;
       Ring ring = switch (kind) {

@@ -34,7 +34,8 @@ final class Rooms {
   }
 
   static FloorJob job(Room room, long length, long width) {
-    return FloorJob.of("Invented house, first floor", BoardGoods.of(mm(length), mm(width), mm(14), 6)).room(room).build();
+    return FloorJob.of("Invented house, first floor", BoardGoods.of(mm(length), mm(width), mm(14), 6)).room(room)
+        .build();
   }
 
   static Length mm(long millimetres) {
@@ -105,7 +106,8 @@ final class Rooms {
         long x = i * length;
         long y = r * width;
         boards.add(new OpenedBoard(boards.size() + 1, job.board().longest(), "floor-1." + (r + 1)));
-        Ring outline = Ring.ofNanometres(new long[] {x, x + length, x + length, x}, new long[] {y, y, y + width, y + width});
+        Ring outline = Ring.ofNanometres(new long[] {x, x + length, x + length, x},
+            new long[] {y, y, y + width, y + width});
         pieces.add(new LaidPiece("floor-1." + (r + 1) + "." + (i + 1), 1, PieceKind.FULL, outline, List.of(),
             new Cut(boards.size(), Length.ZERO, job.board().longest(), Length.ZERO, job.board().coverWidth())));
       }

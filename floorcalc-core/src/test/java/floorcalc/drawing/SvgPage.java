@@ -24,7 +24,7 @@ final class SvgPage {
   private static final GeometryFactory JTS = new GeometryFactory();
   private static final Pattern ROTATE = Pattern.compile("rotate\\((\\S+) (\\S+) (\\S+)\\)");
   private static final Pattern CORNER = Pattern.compile("([ML])(-?[0-9.]+) (-?[0-9.]+)|Z");
-  /** Heights of digits and of other letters above and below the baseline, in em: DejaVu Sans 2.37, digits and H, g, j. */
+  /** Heights of digits and of other letters above and below the baseline, in em: DejaVu Sans 2.37, digits, H, g, j. */
   private static final double DIGIT_TOP = 0.742;
   private static final double DIGIT_BOTTOM = 0.014;
   private static final double TOP = 0.76;

@@ -17,7 +17,8 @@ class SvgTest {
   @Test
   void escapesMarkupAndReplacesWhatXmlForbids() {
     assertThat(Svg.escaped("a<b>&\"'")).isEqualTo("a&lt;b&gt;&amp;&quot;&#39;");
-    assertThat(Svg.escaped("\u0000\n\u007f\uD800x\uFFFE\u202E\u2028")).isEqualTo("\uFFFD\uFFFD\uFFFD\uFFFDx\uFFFD\uFFFD\uFFFD");
+    assertThat(Svg.escaped("\u0000\n\u007f\uD800x\uFFFE\u202E\u2028"))
+        .isEqualTo("\uFFFD\uFFFD\uFFFD\uFFFDx\uFFFD\uFFFD\uFFFD");
     assertThat(Svg.escaped("K\u00fcche \uD83D\uDEC1")).isEqualTo("K\u00fcche \uD83D\uDEC1");
   }
 

@@ -1,0 +1,142 @@
+package floorcalc.drawing;
+
+import floorcalc.measure.Length;
+import floorcalc.plan.Bay;
+import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorPlan;
+import floorcalc.plan.PieceKind;
+import floorcalc.plan.Room;
+import floorcalc.plan.Row;
+import floorcalc.rules.LayingRules;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Puts the parts of a drawing onto a sheet, each in its turn: what comes first finds its place free. */
+final class Composition {
+  /** Pieces drawn one by one; a bay with more is drawn as rows and joints without numbers. */
+  private static final int MOST_PIECES = 1500;
+  /** Corners of all these pieces together. */
+  private static final int MOST_CORNERS = 20_000;
+  /** Rows at least this wide on paper have board numbers in their pieces: room for the smallest digits. */
+  private static final double NUMBERED_PITCH = 1.65;
+  /** Rows at least this wide on paper have their pieces drawn one by one. */
+  private static final double TONED_PITCH = 0.8;
+
+  private final FloorJob job;
+  private final FloorPlan plan;
+  private final Room room;
+  private final Bay bay;
+  private final Length gap;
+  private final Length pitch;
+
+  Composition(FloorJob job, FloorPlan plan, Room room, Bay bay) {
+    this.job = job;
+    this.plan = plan;
+    this.room = room;
+    this.bay = bay;
+    this.gap = job.rules().value(LayingRules.EXPANSION_GAP);
+    this.pitch = job.board().laidPitch();
+  }
+
+  /** Draws at the largest scale at which the notes have room as well. */
+  FloorDrawing draw() {
+    List<Paper> papers = Paper.fit(room.outline());
+    for (Paper paper : papers.subList(0, papers.size() - 1)) {
+      Sheet sheet = sheet(paper);
+      Foot foot = foot(sheet);
+      if (foot.hasRoom()) {
+        return put(sheet, foot);
+      }
+    }
+    Sheet sheet = sheet(papers.get(papers.size() - 1));
+    return put(sheet, foot(sheet));
+  }
+
+  private Sheet sheet(Paper paper) {
+    Sheet sheet = new Sheet(paper, bay);
+    Walls walls = new Walls(sheet, room, bay.laid().shell(), gap);
+    sheet.note(gapNote(paper.of(gap), walls.extra()));
+    walls.draw();
+    walls.drawOtherBays(plan, bay);
+    Dimensions dimensions = new Dimensions(sheet, walls);
+    Openings openings = new Openings(sheet, room, walls);
+    dimensions.overall();
+    openings.drawDoors();
+    dimensions.rows(bay);
+    new RowMarks(sheet, bay, walls, paper.of(pitch)).draw();
+    openings.nameDoors();
+    walls.number();
+    walls.nameVoids();
+    openings.drawPipes();
+    boards(sheet);
+    Caption.write(sheet, plan, bay);
+    return sheet;
+  }
+
+  private void boards(Sheet sheet) {
+    double onPaper = sheet.paper.of(pitch);
+    if (PieceShape.count(bay) > MOST_PIECES || onPaper < TONED_PITCH || corners() > MOST_CORNERS) {
+      new Overview(sheet, bay, onPaper).draw();
+      return;
+    }
+    Map<Integer, Length> lengths = new HashMap<>();
+    plan.boards().forEach(board -> lengths.put(board.board(), board.length()));
+    Boards boards = new Boards(sheet, bay, lengths, job.board().longest(), pitch.min(job.board().coverWidth()));
+    boards.draw();
+    if (onPaper >= NUMBERED_PITCH) {
+      boards.number();
+    } else {
+      sheet.noteEarly("Rows are too narrow at this scale for board numbers; the cut card lists every piece.");
+    }
+    boards.grain();
+  }
+
+  private int corners() {
+    return bay.rows().stream().flatMap(row -> row.pieces().stream())
+        .mapToInt(piece -> piece.outline().size() + piece.holes().stream().mapToInt(hole -> hole.size()).sum()).sum();
+  }
+
+  private Foot foot(Sheet sheet) {
+    Foot foot = new Foot(sheet);
+    Set<PieceKind> kinds = EnumSet.noneOf(PieceKind.class);
+    if (sheet.marks().contains(Mark.SAWN)) {
+      bay.rows().stream().map(Row::pieces).forEach(pieces -> pieces.forEach(piece -> kinds.add(piece.kind())));
+    }
+    foot.scaleBar();
+    foot.key(kinds, Boards.tick(sheet.paper.of(pitch)));
+    foot.notes();
+    return foot;
+  }
+
+  private String gapNote(double onPaper, double extra) {
+    if (gap.isZero()) {
+      return "No expansion gap: the boards touch the walls.";
+    }
+    String text = "Expansion gap " + Words.tenths(gap) + " mm, the white line inside the walls: ";
+    return text + (extra == 0 ? "to scale." : Svg.number(onPaper) + " mm wide at this scale, drawn "
+        + Svg.number(onPaper + extra) + " mm wide so that it shows.");
+  }
+
+  private FloorDrawing put(Sheet sheet, Foot foot) {
+    String width = Svg.number(sheet.paper.width());
+    String height = Svg.number(foot.end());
+    Svg svg = new Svg();
+    svg.line("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-labelledby=\"" + sheet.id + "-title "
+        + sheet.id + "-desc\" width=\"" + width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + ' '
+        + height + "\" font-family=\"sans-serif\" fill=\"none\" stroke=\"#000\">");
+    svg.element("title", "id=\"" + sheet.id + "-title\"", Caption.title(bay));
+    svg.element("desc", "id=\"" + sheet.id + "-desc\"", Caption.description(bay, room, gap, sheet.paper.scale()));
+    svg.line("<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"#fff\" stroke=\"none\"/>");
+    svg.line("<g>").add(sheet.floor).line("</g>");
+    svg.line("<g>").add(sheet.lines).line("</g>");
+    svg.line("<g fill=\"#000\" stroke=\"none\" text-anchor=\"middle\">").add(sheet.texts).line("</g>");
+    svg.line("<g id=\"" + sheet.id + "-board-numbers\" fill=\"#000\" stroke=\"none\" text-anchor=\"middle\">")
+        .add(sheet.boardNumbers).line("</g>");
+    svg.line("</svg>");
+    return new FloorDrawing(svg.toString(), Length.ofMillimetres((long) sheet.paper.width()),
+        Length.ofMillimetres((long) foot.end()));
+  }
+}
