@@ -48,12 +48,12 @@ final class MinimumRecheck {
   }
 
   private void piece(SeenPiece piece) {
-    if (piece.meetsLow != piece.meetsHigh) {
+    long board = plan.boards().get(piece.cut().board() - 1).length().toNanometres();
+    boolean whole = piece.cut().length().toNanometres() == board;
+    if (piece.meetsLow != piece.meetsHigh && !whole) {
       need(LayingRules.MINIMUM_END_PIECE, piece.box.getWidth(),
           bay.bay() + " row " + (piece.row + 1) + " run " + piece.piece.run());
     }
-    long board = plan.boards().get(piece.cut().board() - 1).length().toNanometres();
-    boolean whole = piece.cut().length().toNanometres() == board;
     boolean asCalled = whole || piece.meetsLow && piece.meetsHigh ? piece.is(PieceKind.FULL)
         : piece.is(piece.meetsHigh ? PieceKind.START : piece.meetsLow ? PieceKind.END : PieceKind.SINGLE);
     if (!asCalled) {
