@@ -8,69 +8,141 @@ import floorcalc.working.Calculated;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
+import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The number of boards that no plan with the same rows can do without.
- * <p>
- * Reasoning: make every piece longer and wider by one saw kerf, and the board too. Pieces of one board still lie apart in
- * it, so their areas add up to no more than the enlarged board. A stretch of length L takes at least ceil(L / P) pieces
- * whose lengths add up to L or more. A strip so wide that not even the narrowest other strip fits beside it takes the
- * whole width of its board. Floor of any other shape takes at least its area.
+ * The number of boards that no plan with the same rows and rules can do without. Three bounds are worked out; the highest
+ * counts.
+ * <ol>
+ * <li><b>By length.</b> Make every piece and every board longer by one saw kerf. At any place along a board there is one low
+ * edge and one high edge, so of the pieces that need the same edge no two lie side by side, and their lengths add up to no
+ * more than the longer board. A stretch of length L takes at least ceil(L / P) pieces whose lengths add up to L or more.</li>
+ * <li><b>By area.</b> Make every piece and every board wider by one kerf too. Pieces of one board still lie apart in it, so
+ * their areas add up to no more than the enlarged board. Floor of odd shape takes at least its area.</li>
+ * <li><b>By prices.</b> Give every end piece and start piece a price such that no board gives more than one board's worth;
+ * the cheapest way to lay all runs at these prices, end pieces and joint offsets as the rules ask, rounded up, is a bound.
+ * See {@code docs/boards.md}.</li>
+ * </ol>
  */
 public final class BoardBound {
   private BoardBound() {}
 
   /**
-   * Returns the least number of boards.
+   * Returns the least number of boards, by length and by area.
    *
-   * @param stretches the stretches of runs that pieces of known width must cover, not null
+   * @param stretches the stretches of runs, not null
    * @param rest the floor outside the stretches that other pieces cover, not null
    * @param goods the boards, not null
    * @param rules the rules, of which the saw kerf counts here; not null
    * @return the bound with its working, not null
    */
   public static Calculated<Integer> of(List<Stretch> stretches, Area rest, BoardGoods goods, LayingRules rules) {
-    RuleValue<Length> kerfRule = rules.get(LayingRules.SAW_KERF);
-    long board = goods.longest().toNanometres();
-    long kerf = kerfRule.value().toNanometres();
-    long pitch = goods.laidPitch().toNanometres();
-    long narrowest = rest.isZero()
-        ? stretches.stream().mapToLong(s -> s.width().toNanometres()).min().orElse(pitch)
-        : 0;
-    long along = 0;
-    long pieces = 0;
-    BigInteger strips = BigInteger.ZERO;
-    for (Stretch stretch : stretches) {
-      long span = stretch.length().toNanometres();
-      if (span == 0) {
-        continue;
-      }
-      long count = (span - 1) / board + 1;
-      long width = stretch.width().toNanometres();
-      if (width == pitch || narrowest > 0 && width + kerf + narrowest > pitch) {
-        along = Math.addExact(along, span);
-        pieces += count;
-      } else {
-        strips = strips.add(BigInteger.valueOf(span + count * kerf).multiply(BigInteger.valueOf(width + kerf)));
-      }
+    Stock stock = new Stock(goods, rules);
+    Sums sums = Sums.of(stretches, rest, stock);
+    int byLength = sums.byLength(stock);
+    int byArea = sums.byArea(stock);
+    RuleValue<Length> kerf = rules.get(LayingRules.SAW_KERF);
+    List<Step> steps = new ArrayList<>();
+    steps.add(new Step("boards-by-length", "How many boards does the length of the rows take at least?",
+        "ceil((S + n·c) / (P + c))",
+        List.of(Term.of("S", "length that pieces must cover, none of them side by side", Length.ofNanometres(sums.along)),
+            Term.of("n", "least number of pieces in it", sums.pieces), new Term("c", "saw kerf", kerf.value(), kerf.source()),
+            Term.of("P", "longest board", goods.longest())),
+        byLength, Source.DEFINITION));
+    steps.add(new Step("boards-by-area", "How many boards does the area of the floor take at least?",
+        "ceil((T + A) / ((P + c)·(w + c)))",
+        List.of(Term.of("T", "stretches of rows, each piece enlarged by the kerf", Area.ofSquareNanometres(sums.enlarged)),
+            Term.of("A", "floor of odd shape", rest), new Term("c", "saw kerf", kerf.value(), kerf.source()),
+            Term.of("P", "longest board", goods.longest()), Term.of("w", "laid pitch", goods.laidPitch())),
+        byArea, Source.DEFINITION));
+    return Calculated.of(Math.max(byLength, byArea), steps);
+  }
+
+  /**
+   * Returns the least number of boards, by prices too. Only for boards of one length, and for plans that keep the rules on
+   * end pieces and joint offsets; otherwise as {@link #of(List, Area, BoardGoods, LayingRules)}.
+   *
+   * @param runs the runs in laying order, not null
+   * @param stretches a stretch for each run, not null; one as long as its run has pieces all along it
+   * @param rest the floor outside the stretches that other pieces cover, not null
+   * @param goods the boards, not null
+   * @param rules the rules, not null
+   * @param found the number of boards of a plan that keeps the rules: when the bound reaches it, the search for a better
+   *     bound ends
+   * @return the bound with its working, not null
+   */
+  public static Calculated<Integer> of(List<Run> runs, List<Stretch> stretches, Area rest, BoardGoods goods,
+      LayingRules rules, int found) {
+    Calculated<Integer> plain = of(stretches, rest, goods, rules);
+    Stock stock = new Stock(goods, rules);
+    if (!stock.isUniform() || plain.value() >= found || runs.isEmpty() || !PriceList.isOfUse(stock)) {
+      return plain;
     }
-    BigInteger wide = BigInteger.valueOf(along).add(BigInteger.valueOf(pieces).multiply(BigInteger.valueOf(kerf)))
-        .multiply(BigInteger.valueOf(pitch + kerf));
-    BigInteger needed = wide.add(strips).shiftLeft(1).add(rest.toHalfSquareNanometres());
-    BigInteger each = BigInteger.valueOf(board + kerf).multiply(BigInteger.valueOf(pitch + kerf)).shiftLeft(1);
-    int bound = needed.add(each).subtract(BigInteger.ONE).divide(each).intValueExact();
-    List<Term> terms = new ArrayList<>();
-    terms.add(Term.of("S", "length that pieces of full width must cover", Length.ofNanometres(along)));
-    terms.add(Term.of("n", "least number of pieces in it", pieces));
-    terms.add(Term.of("T", "narrow strips, each enlarged by the kerf", Area.ofSquareNanometres(strips)));
-    terms.add(Term.of("A", "floor of any other shape", rest));
-    terms.add(new Term("c", "saw kerf", kerfRule.value(), kerfRule.source()));
-    terms.add(Term.of("P", "longest board", goods.longest()));
-    terms.add(Term.of("w", "laid pitch", goods.laidPitch()));
-    return Calculated.of(bound, List.of(new Step("boards-at-least", "How many boards can no plan do without?",
-        "ceil(((S + n·c)·(w + c) + T + A) / ((P + c)·(w + c)))", terms, bound, Source.DEFINITION)));
+    PriceGame game = new PriceGame(runs, counted(runs, stretches, stock), stock);
+    int byPrices = Math.min(game.play(found), found);
+    List<Step> steps = new ArrayList<>(plain.steps());
+    BigDecimal cheapest = BigDecimal.valueOf(game.value()).setScale(4, RoundingMode.DOWN);
+    steps.add(new Step("boards-by-prices", "What does the cheapest way to lay all rows cost at the best prices found?",
+        "ceil(C)", List.of(Term.of("C", "boards' worth of the cheapest way, to four decimals", cheapest.toPlainString()),
+            new Term("m", "least end piece", rules.value(LayingRules.MINIMUM_END_PIECE),
+                rules.get(LayingRules.MINIMUM_END_PIECE).source()),
+            new Term("d", "least joint offset", rules.value(LayingRules.MINIMUM_JOINT_OFFSET),
+                rules.get(LayingRules.MINIMUM_JOINT_OFFSET).source())),
+        byPrices, Source.DEFINITION));
+    return Calculated.of(Math.max(plain.value(), byPrices), steps);
+  }
+
+  /** One for runs whose pieces count all along, zero for others. */
+  static double[] counted(List<Run> runs, List<Stretch> stretches, Stock stock) {
+    StripSharing sharing = StripSharing.of(stretches, stock);
+    double[] counted = new double[runs.size()];
+    for (int i = 0; i < counted.length; i++) {
+      Stretch stretch = stretches.get(i);
+      counted[i] = sharing.counts(stretch) && stretch.length().toNanometres() == runs.get(i).span() ? 1 : 0;
+    }
+    return counted;
+  }
+
+  /** What the stretches add up to. */
+  private record Sums(long along, long pieces, BigInteger enlarged, Area rest) {
+
+    static Sums of(List<Stretch> stretches, Area rest, Stock stock) {
+      StripSharing sharing = StripSharing.of(stretches, stock);
+      long along = 0;
+      long pieces = 0;
+      BigInteger enlarged = BigInteger.ZERO;
+      for (Stretch stretch : stretches) {
+        long span = stretch.length().toNanometres();
+        if (span > 0) {
+          long count = (span - 1) / stock.longest() + 1;
+          if (sharing.counts(stretch)) {
+            along = Math.addExact(along, span);
+            pieces += count;
+          }
+          enlarged = enlarged.add(BigInteger.valueOf(span + count * stock.kerf)
+              .multiply(BigInteger.valueOf(stretch.width().toNanometres() + stock.kerf)));
+        }
+      }
+      return new Sums(along, pieces, enlarged, rest);
+    }
+
+    int byLength(Stock stock) {
+      return ceiling(BigInteger.valueOf(along).add(BigInteger.valueOf(pieces).multiply(BigInteger.valueOf(stock.kerf))),
+          BigInteger.valueOf(stock.longest() + stock.kerf));
+    }
+
+    int byArea(Stock stock) {
+      BigInteger each = BigInteger.valueOf(stock.longest() + stock.kerf)
+          .multiply(BigInteger.valueOf(stock.width + stock.kerf));
+      return ceiling(enlarged.shiftLeft(1).add(rest.toHalfSquareNanometres()), each.shiftLeft(1));
+    }
+
+    private static int ceiling(BigInteger dividend, BigInteger divisor) {
+      return dividend.add(divisor).subtract(BigInteger.ONE).divide(divisor).intValueExact();
+    }
   }
 }

@@ -4,17 +4,30 @@ import floorcalc.measure.Length;
 import java.util.Objects;
 
 /**
- * A stretch of a run that pieces of at least some width must cover.
+ * A stretch of a run whose pieces all meet a neighbouring row, or none, in the same way.
  *
  * @param length the length of the stretch, not null, not negative
  * @param width the least width across of any piece that covers part of it, not null, more than zero
+ * @param edges which machined edges every piece that covers part of it needs, not null
  */
-public record Stretch(Length length, Length width) {
+public record Stretch(Length length, Length width, Edges edges) {
   /** Checks that the sizes are not negative. */
   public Stretch {
+    Objects.requireNonNull(edges, "edges");
     if (Objects.requireNonNull(length, "length").isNegative() || !Objects.requireNonNull(width, "width").isPositive()) {
       throw new IllegalArgumentException("a stretch must not be shorter than 0 mm or of no width, but is " + length
           + " by " + width);
     }
+  }
+
+  /**
+   * Returns a stretch of full rows.
+   *
+   * @param length the length of the stretch, not null, not negative
+   * @param width the width of a board, not null, more than zero
+   * @return the stretch, not null
+   */
+  public static Stretch full(Length length, Length width) {
+    return new Stretch(length, width, Edges.BOTH);
   }
 }

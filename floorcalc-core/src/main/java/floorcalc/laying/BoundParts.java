@@ -1,21 +1,26 @@
 package floorcalc.laying;
 
+import floorcalc.boards.Edges;
+import floorcalc.boards.Run;
 import floorcalc.boards.Stretch;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 
 /**
  * What every plan with the same rows must cover, for the bound on boards.
  * <p>
- * A piece that covers a place where its run reaches from line to line takes the whole width of its board. A run that is a
- * plain rectangle is a stretch of its own width. Where the slanted ends of a run are shorter than the least end piece they
- * belong to pieces that reach into the full part, unless a piece of that run broke the rule.
+ * A piece that covers a place where its run borders on a row line needs the machined edge there. Where the slanted ends of
+ * a run are shorter than the least end piece they belong to pieces that reach further in, unless a piece of that run broke
+ * the rule. A run that borders on no row line counts by its area.
  */
 final class BoundParts {
+  /** A stretch for each run, of no length where the run has none. */
   final List<Stretch> stretches = new ArrayList<>();
+  final List<Run> runs = new ArrayList<>();
   Area rest = Area.ZERO;
 
   static BoundParts of(JobLaying laying, long minimumPiece) {
@@ -23,7 +28,7 @@ final class BoundParts {
     Length pitch = laying.job().board().laidPitch();
     List<BayPlan> bays = laying.bays();
     for (int i = 0; i < bays.size(); i++) {
-      java.util.BitSet broken = new java.util.BitSet();
+      BitSet broken = new BitSet();
       for (ShapedPiece piece : laying.pieces().get(i)) {
         if (piece.length() < minimumPiece) {
           broken.set(piece.run().index());
@@ -31,6 +36,7 @@ final class BoundParts {
       }
       for (FrameRow row : bays.get(i).bay().rows()) {
         for (FrameRun run : row.runs()) {
+          parts.runs.add(laying.runs().get(run.index()));
           parts.add(run, pitch, broken.get(run.index()) ? 0 : minimumPiece);
         }
       }
@@ -39,17 +45,15 @@ final class BoundParts {
   }
 
   private void add(FrameRun run, Length pitch, long minimumPiece) {
-    Loop shell = run.floor().shell();
-    long[] full = Contacts.shared(run.lowContacts(), run.highContacts());
-    if (full.length > 0) {
-      long length = Contacts.total(full);
-      boolean oneStretch = full.length == 2;
-      boolean tipsAreShort = full[0] - run.from() < minimumPiece && run.to() - full[full.length - 1] < minimumPiece;
-      stretches.add(new Stretch(Length.ofNanometres(oneStretch && tipsAreShort ? run.to() - run.from() : length), pitch));
-    } else if (run.floor().holes().isEmpty() && shell.size() == 4 && isBox(shell)) {
-      stretches.add(new Stretch(Length.ofNanometres(run.to() - run.from()),
-          Length.ofNanometres(shell.maxY - shell.minY)));
+    long[] both = Contacts.shared(run.lowContacts(), run.highContacts());
+    if (both.length > 0) {
+      stretches.add(stretch(run, both, pitch, Edges.BOTH, minimumPiece));
+    } else if (run.lowContacts().length > 0) {
+      stretches.add(stretch(run, run.lowContacts(), narrowest(run, pitch), Edges.LOW, minimumPiece));
+    } else if (run.highContacts().length > 0) {
+      stretches.add(stretch(run, run.highContacts(), narrowest(run, pitch), Edges.HIGH, minimumPiece));
     } else {
+      stretches.add(new Stretch(Length.ZERO, pitch, Edges.NONE));
       BigInteger twice = BigInteger.ZERO;
       for (Loop loop : run.floor().loops()) {
         twice = twice.add(loop.twiceArea());
@@ -58,13 +62,22 @@ final class BoundParts {
     }
   }
 
-  private static boolean isBox(Loop shell) {
-    for (int i = 0; i < 4; i++) {
+  private static Stretch stretch(FrameRun run, long[] contacts, Length width, Edges edges, long minimumPiece) {
+    boolean one = contacts.length == 2;
+    boolean tipsAreShort = contacts[0] - run.from() < Math.max(1, minimumPiece)
+        && run.to() - contacts[contacts.length - 1] < Math.max(1, minimumPiece);
+    long length = one && tipsAreShort ? run.to() - run.from() : Contacts.total(contacts);
+    return new Stretch(Length.ofNanometres(length), width, edges);
+  }
+
+  /** The width of a run that is a plain rectangle; of any other the least that is sure: next to nothing. */
+  private static Length narrowest(FrameRun run, Length pitch) {
+    Loop shell = run.floor().shell();
+    boolean box = run.floor().holes().isEmpty() && shell.size() == 4;
+    for (int i = 0; box && i < 4; i++) {
       int j = (i + 1) % 4;
-      if (shell.x[i] != shell.x[j] && shell.y[i] != shell.y[j]) {
-        return false;
-      }
+      box = shell.x[i] == shell.x[j] || shell.y[i] == shell.y[j];
     }
-    return true;
+    return box ? Length.ofNanometres(shell.maxY - shell.minY) : Length.ofNanometres(1);
   }
 }

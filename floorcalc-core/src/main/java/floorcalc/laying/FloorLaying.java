@@ -47,7 +47,10 @@ public final class FloorLaying {
       Freedom.of(bay.name(), bay.frame().laid).ifPresent(findings::add);
     }
     BoundParts parts = BoundParts.of(laying, rules.value(LayingRules.MINIMUM_END_PIECE).toNanometres());
-    Calculated<Integer> bound = BoardBound.of(parts.stretches, parts.rest, job.board(), rules);
+    boolean rulesKept = laying.joints().breaches() == 0;
+    Calculated<Integer> bound = rulesKept
+        ? BoardBound.of(parts.runs, parts.stretches, parts.rest, job.board(), rules, laying.cutting().boardCount())
+        : BoardBound.of(parts.stretches, parts.rest, job.board(), rules);
     working.add(new Worked("boards", bound.steps()));
     OrderMaker order = OrderMaker.of(laying, bound.value());
     working.addAll(order.working());

@@ -17,7 +17,7 @@ import java.util.List;
  * A whole job laid: rooms cut into rows, joints found, pieces cut from boards. Of the ways tried the one is kept that
  * breaks fewest rules, then opens fewest boards.
  */
-record JobLaying(FloorJob job, List<RoomLaying> rooms, RunLayout joints, List<List<ShapedPiece>> pieces,
+record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout joints, List<List<ShapedPiece>> pieces,
     CuttingPlan cutting) {
   private static final int ANCHORS = 12;
 
@@ -34,7 +34,7 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, RunLayout joints, List<Li
     }
     JobLaying best = null;
     for (RunLayout layout : layouts(job, runs)) {
-      JobLaying laying = laid(job, rooms, layout);
+      JobLaying laying = laid(job, rooms, runs, layout);
       if (best == null || laying.isBetterThan(best)) {
         best = laying;
       }
@@ -75,7 +75,7 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, RunLayout joints, List<Li
     return layouts;
   }
 
-  private static JobLaying laid(FloorJob job, List<RoomLaying> rooms, RunLayout joints) {
+  private static JobLaying laid(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout joints) {
     List<List<ShapedPiece>> pieces = new ArrayList<>();
     List<PieceWanted> wanted = new ArrayList<>();
     for (RoomLaying room : rooms) {
@@ -85,7 +85,7 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, RunLayout joints, List<Li
         ofBay.forEach(piece -> wanted.add(piece.wanted()));
       }
     }
-    return new JobLaying(job, rooms, joints, pieces, CuttingPlan.of(wanted, job.board(), job.rules()));
+    return new JobLaying(job, rooms, runs, joints, pieces, CuttingPlan.of(wanted, job.board(), job.rules()));
   }
 
   private boolean isBetterThan(JobLaying other) {

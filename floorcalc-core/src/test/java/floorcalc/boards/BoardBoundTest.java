@@ -7,6 +7,7 @@ import floorcalc.measure.Length;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleSet;
 import floorcalc.working.Calculated;
+import floorcalc.working.Source;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -17,28 +18,33 @@ class BoardBoundTest {
       BoardGoods.of(Length.ofMillimetres(2000), Length.ofMillimetres(200), Length.ofMillimetres(14), 5);
   private static final LayingRules RULES = RuleSet.COMMON_PRACTICE.forBoard(GOODS.thickness(), GOODS.coverWidth());
 
-  private static Stretch stretch(long length, long width) {
-    return new Stretch(Length.ofMillimetres(length), Length.ofMillimetres(width));
+  private static Stretch stretch(long length, long width, Edges edges) {
+    return new Stretch(Length.ofMillimetres(length), Length.ofMillimetres(width), edges);
+  }
+
+  private static int bound(List<Stretch> stretches) {
+    return BoardBound.of(stretches, Area.ZERO, GOODS, RULES).value();
   }
 
   @Test
   void kerfsCount() {
     // Ten rows of 3998: 2 pieces each. (39980 + 20 * 3) / 2003 = 19.99, so 20.
-    assertThat(BoardBound.of(Collections.nCopies(10, stretch(3998, 200)), Area.ZERO, GOODS, RULES).value()).isEqualTo(20);
+    assertThat(bound(Collections.nCopies(10, stretch(3998, 200, Edges.BOTH)))).isEqualTo(20);
     // Ten rows of 3000: (30000 + 60) / 2003 = 15.007, so 16; by length alone 15 would do.
-    assertThat(BoardBound.of(Collections.nCopies(10, stretch(3000, 200)), Area.ZERO, GOODS, RULES).value()).isEqualTo(16);
+    assertThat(bound(Collections.nCopies(10, stretch(3000, 200, Edges.BOTH)))).isEqualTo(16);
   }
 
   @Test
-  void stripsThatFitBesideEachOtherCountByArea() {
-    // Two strips of 2000 by 90: each (2003 * 93) of (2003 * 203), together 0.916: one board.
-    assertThat(BoardBound.of(List.of(stretch(2000, 90), stretch(2000, 90)), Area.ZERO, GOODS, RULES).value()).isEqualTo(1);
+  void stripsThatNeedTheSameEdgeNeverShareAPlace() {
+    assertThat(bound(Collections.nCopies(2, stretch(2000, 90, Edges.LOW)))).isEqualTo(2);
+    assertThat(bound(Collections.nCopies(2, stretch(2000, 90, Edges.HIGH)))).isEqualTo(2);
   }
 
   @Test
-  void stripsTooWideForEachOtherTakeABoardEach() {
-    // 99 + 3 + 99 = 201 > 200: no two fit side by side.
-    assertThat(BoardBound.of(List.of(stretch(2000, 99), stretch(2000, 99)), Area.ZERO, GOODS, RULES).value()).isEqualTo(2);
+  void aLowAndAHighStripShareABoardWhereTheyFit() {
+    // 90 + 3 + 107 = 200 fits, 90 + 3 + 108 does not.
+    assertThat(bound(List.of(stretch(2000, 90, Edges.LOW), stretch(2000, 107, Edges.HIGH)))).isEqualTo(1);
+    assertThat(bound(List.of(stretch(2000, 90, Edges.LOW), stretch(2000, 108, Edges.HIGH)))).isEqualTo(2);
   }
 
   @Test
@@ -49,14 +55,20 @@ class BoardBoundTest {
 
   @Test
   void theWorkingGivesTheSameNumber() {
-    Calculated<Integer> bound = BoardBound.of(List.of(stretch(3000, 200)), Area.ZERO, GOODS, RULES);
+    // (3000 + 2 * 3) * (200 + 3) = 610218 mm²
+    Calculated<Integer> bound = BoardBound.of(List.of(stretch(3000, 200, Edges.BOTH)), Area.ZERO, GOODS, RULES);
     assertThat(bound.explain()).isEqualTo("""
-        boards-at-least: How many boards can no plan do without?
-          ceil(((S + n·c)·(w + c) + T + A) / ((P + c)·(w + c)))
-            S = 3000 mm  (length that pieces of full width must cover)
+        boards-by-length: How many boards does the length of the rows take at least?
+          ceil((S + n·c) / (P + c))
+            S = 3000 mm  (length that pieces must cover, none of them side by side)
             n = 2  (least number of pieces in it)
-            T = 0 m²  (narrow strips, each enlarged by the kerf)
-            A = 0 m²  (floor of any other shape)
+            c = 3 mm  (saw kerf; common practice, no source)
+            P = 2000 mm  (longest board)
+          = 2  [definition]
+        boards-by-area: How many boards does the area of the floor take at least?
+          ceil((T + A) / ((P + c)·(w + c)))
+            T = 0.610218 m²  (stretches of rows, each piece enlarged by the kerf)
+            A = 0 m²  (floor of odd shape)
             c = 3 mm  (saw kerf; common practice, no source)
             P = 2000 mm  (longest board)
             w = 200 mm  (laid pitch)
@@ -65,6 +77,22 @@ class BoardBoundTest {
 
   @Test
   void nothingToCoverTakesNoBoard() {
-    assertThat(BoardBound.of(List.of(), Area.ZERO, GOODS, RULES).value()).isZero();
+    assertThat(bound(List.of())).isZero();
+  }
+
+  @Test
+  void pricesSeeThatLongPiecesFindNoPartner() {
+    // Rows of 1900 from boards of 1000, least piece 480, kerf 3. Two pieces of one board are at least 480 each, so a piece
+    // that has a partner is 480 to 517 long. s + e is 900 (with one whole board) or 1900 (with none): at 900 both are 480
+    // at least, so each is at most 420: impossible. So s + e = 1900: both at least 900 or whole: no partner; two boards a
+    // row. By length (1900 + 2 * 3) / 1003 = 1.9 a row: for 20 rows 39.
+    BoardGoods goods = BoardGoods.of(Length.ofMillimetres(1000), Length.ofMillimetres(200), Length.ofMillimetres(14), 5);
+    LayingRules rules = RULES.with(LayingRules.MINIMUM_END_PIECE, Length.ofMillimetres(480), Source.GIVEN)
+        .with(LayingRules.MINIMUM_JOINT_OFFSET, Length.ZERO, Source.GIVEN);
+    List<Run> runs = Run.equalRows(20, Length.ofMillimetres(1900));
+    List<Stretch> stretches = Collections.nCopies(20, stretch(1900, 200, Edges.BOTH));
+
+    assertThat(BoardBound.of(stretches, Area.ZERO, goods, rules).value()).isEqualTo(39);
+    assertThat(BoardBound.of(runs, stretches, Area.ZERO, goods, rules, 1000).value()).isEqualTo(40);
   }
 }
