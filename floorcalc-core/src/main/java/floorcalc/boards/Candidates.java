@@ -7,14 +7,16 @@ import java.util.function.IntFunction;
 
 /** Thinks up ways to lay one run: which start pieces are worth trying. */
 final class Candidates {
-  private static final int OFFCUTS_TRIED = 6;
+  private static final int OFFCUTS_TRIED = 8;
   private static final int SPREAD = 8;
   private static final int LONGEST_FILL = 100_000;
 
+  private final List<Run> runs;
   private final Stock stock;
   private final JointRule rule;
 
-  Candidates(Stock stock, JointRule rule) {
+  Candidates(List<Run> runs, Stock stock, JointRule rule) {
+    this.runs = runs;
     this.stock = stock;
     this.rule = rule;
   }
@@ -44,7 +46,7 @@ final class Candidates {
   private long[] starts(Run run, Layer hand) {
     long board = stock.longest();
     long span = run.span();
-    long[] tries = new long[96];
+    long[] tries = new long[128];
     int n = 0;
     tries[n++] = board;
     tries[n++] = span;
@@ -59,7 +61,9 @@ final class Candidates {
     long partner = board - stock.kerf;
     tries[n++] = (span + partner) / 2;
     tries[n++] = (span - board + partner) / 2;
-    for (int k = 0; k < run.neighbourCount() && n < 60; k++) {
+    tries[n++] = partner - stock.minimumPiece;
+    tries[n++] = span - partner + stock.minimumPiece;
+    for (int k = 0; k < run.neighbourCount() && n < 64; k++) {
       long[] joints = hand.jointsBack(handBack(run, k));
       if (joints.length > 0) {
         long phase = joints[0] - run.from();
@@ -68,6 +72,9 @@ final class Candidates {
         tries[n++] = phase + board / 2;
         tries[n++] = phase + board / 3;
         tries[n++] = phase - board / 3;
+        tries[n++] = phase + 2 * stock.minimumOffset;
+        tries[n++] = phase - 2 * stock.minimumOffset;
+        n = twoRowsBack(run, k, hand, tries, n);
       }
     }
     for (int k = 1; k < SPREAD; k++) {
@@ -78,6 +85,23 @@ final class Candidates {
       tries[i] = start == 0 ? board : start;
     }
     return distinct(tries, n);
+  }
+
+  /** A saw kerf to either side of a joint two rows back: so the offcuts of a row of whole multiples go on. */
+  private int twoRowsBack(Run run, int k, Layer hand, long[] tries, int n) {
+    Run between = runs.get(run.neighbour(k));
+    if (between.neighbourCount() == 0) {
+      return n;
+    }
+    long[] joints = hand.jointsBack(indexOfHand - between.neighbour(0));
+    if (joints.length == 0) {
+      return n;
+    }
+    long phase = joints[0] - run.from();
+    tries[n] = phase;
+    tries[n + 1] = phase + stock.kerf;
+    tries[n + 2] = phase - stock.kerf;
+    return n + 3;
   }
 
   private int indexOfHand;

@@ -8,7 +8,7 @@ import java.util.Arrays;
  */
 final class Layer {
   private static final int ON_HAND = 24;
-  private static final int COUNTED = 2;
+  private static final int COUNTED = 3;
   private static final double WORTH = 0.9;
 
   final Layer before;
@@ -45,15 +45,44 @@ final class Layer {
     return layer.joints;
   }
 
-  /** Boards opened less what the dearest offcuts on hand are worth, with rules broken far above all. */
-  void rank(Stock stock) {
-    rank = stock.weight(opened) - WORTH * (worth(forStarts, stock) + worth(forEnds, stock)) + penalty;
+  /**
+   * Boards opened, less what the dearest offcuts on hand are worth, and what the rest costs at least, with rules broken far
+   * above all.
+   *
+   * @param run the run that was laid last, of {@code count}
+   */
+  void rank(Stock stock, Guide guide, int run, int count, long place) {
+    double finish = joints.length == 0 ? guide.toFinish(run, place) : guide.toFinish(run, joints[0]);
+    rank = stock.weight(opened) - WORTH * worth(guide, 2 * (count - 1 - run)) + finish + penalty;
   }
 
-  private static double worth(long[] offcuts, Stock stock) {
+  /** The worth of the dearest offcuts, no more of them than can still be used. */
+  private double worth(Guide guide, int usable) {
     double sum = 0;
-    for (int i = offcuts.length - 1; i >= Math.max(0, offcuts.length - COUNTED); i--) {
-      sum += (double) (offcuts[i] + stock.kerf) / (stock.longest() + stock.kerf);
+    int start = forStarts.length - 1;
+    int end = forEnds.length - 1;
+    for (int i = Math.min(COUNTED, usable); i > 0 && (start >= 0 || end >= 0); i--) {
+      double byStart = start < 0 ? -1 : guide.startOffcut(forStarts[start]);
+      double byEnd = end < 0 ? -1 : guide.endOffcut(forEnds[end]);
+      if (byStart >= byEnd) {
+        sum += byStart;
+        start--;
+      } else {
+        sum += byEnd;
+        end--;
+      }
+    }
+    return sum;
+  }
+
+  /** The boards that any way of going on takes at least. */
+  double atLeast(Guide guide, int run, long place) {
+    double sum = opened[0] + guide.toFinish(run, joints.length == 0 ? place : joints[0]);
+    for (long offcut : forStarts) {
+      sum -= guide.startOffcut(offcut);
+    }
+    for (long offcut : forEnds) {
+      sum -= guide.endOffcut(offcut);
     }
     return sum;
   }

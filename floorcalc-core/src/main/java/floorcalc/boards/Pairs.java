@@ -47,4 +47,24 @@ final class Pairs {
     }
     return partners;
   }
+
+  /** The most pairs of an end piece and a start piece that together are no longer than {@code fitting}. */
+  static int most(long[] ends, long[] starts, long fitting) {
+    Arrays.sort(ends);
+    Arrays.sort(starts);
+    int pairs = 0;
+    int free = 0;
+    int next = 0;
+    for (int i = ends.length - 1; i >= 0; i--) {
+      while (next < starts.length && starts[next] <= fitting - ends[i]) {
+        free++;
+        next++;
+      }
+      if (free > 0) {
+        free--;
+        pairs++;
+      }
+    }
+    return pairs;
+  }
 }
