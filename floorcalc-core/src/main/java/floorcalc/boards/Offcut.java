@@ -64,6 +64,9 @@ public final class Offcut {
   }
 
   boolean holds(PieceWanted piece, long boardLength) {
+    if (piece.ends() == Ends.BOTH && span() != piece.span()) {
+      return false;
+    }
     return span() >= piece.span() && acrossFrom <= piece.low() && acrossTo >= piece.high()
         && (!piece.ends().low() || alongFrom == 0) && (!piece.ends().high() || alongTo == boardLength);
   }

@@ -136,6 +136,17 @@ class CuttingPlanTest {
   }
 
   @Test
+  void aWholeShortStripIsNotCutFromALongOne() {
+    // The strip left of the 1800 board has both its ends, 1800 apart: it is no whole 1200 board.
+    BoardGoods mixed = BoardGoods.mixed(List.of(new PackContent(Length.ofMillimetres(1800), 1),
+        new PackContent(Length.ofMillimetres(1200), 1)), Length.ofMillimetres(200), Length.ofMillimetres(14));
+    CuttingPlan plan = CuttingPlan.of(List.of(piece(0, 1800, 100, 200, Ends.BOTH), piece(9, 1200, 0, 90, Ends.BOTH)),
+        mixed, RULES);
+
+    assertThat(plan.boardsPerLength()).containsExactly(1, 1);
+  }
+
+  @Test
   void aPieceLongerThanTheBoardIsRefused() {
     assertThatThrownBy(() -> CuttingPlan.of(List.of(piece(0, 2001, 0, 200, Ends.LOW)), GOODS, RULES))
         .isInstanceOf(IllegalArgumentException.class)
