@@ -6,6 +6,7 @@ import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.LaidPiece;
 import floorcalc.plan.Row;
+import floorcalc.working.Source;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Arrays;
@@ -22,6 +23,8 @@ final class BayCheck {
   private RowSketch now = new RowSketch();
   private RowSketch before = new RowSketch();
   private int rowsSoFar;
+  private int crumbs;
+  private double crumbArea;
 
   BayCheck(FloorJob job, BoardBook book, CutList cuts, Compromises compromises, Breaches breaches, Tally tally) {
     this.pitch = job.board().laidPitch().toNanometres();
@@ -57,10 +60,15 @@ final class BayCheck {
     if (strips.hasSpike) {
       breaches.add(Code.LAID_OUTLINE, bay.bay(), "the laid area of " + bay.bay() + " has a spike without width that ends at "
           + frame.place(strips.spikeX, strips.spikeY) + "; its outline must not turn back on itself");
+    } else if (strips.hasSpur) {
+      breaches.note(Code.SPUR, bay.bay(), "the laid area of " + bay.bay() + " has a spur of a few nanometres' width that "
+          + "ends at " + frame.place(strips.spurX, strips.spurY), Source.DEFINITION);
     }
     int before = coverageBreaches();
     WideSum pieceArea = new WideSum();
     double perimeter = 0;
+    crumbs = 0;
+    crumbArea = 0;
     int cut = firstCut;
     for (int r = 0; r < bay.rows().size(); r++) {
       checkRow(bay, r, frame, base + (double) r * pitch, strips, cut);
@@ -69,12 +77,17 @@ final class BayCheck {
       perimeter += now.perimeter;
     }
     checkReach(bay, frame, base, strips);
+    if (crumbs > 0) {
+      breaches.note(Code.CRUMBS, bay.bay(), Words.count(crumbs, "tip") + " of the laid area of " + bay.bay()
+          + " that a row line cuts off, together " + Words.squareMillimetres(crumbArea)
+          + ", have no piece: too small to saw", Source.DEFINITION);
+    }
     tally.pieceArea.add(pieceArea);
     tally.visits = sweep.visits;
     // Along slanting walls each corner may be off by rounding; where all edges run along or across the rows of a bay
     // that lies straight, nothing is rounded.
     double rounding = frame.isExact() && strips.square ? 0
-        : BayFrame.ROUNDING * (frame.isExact() ? strips.perimeter : strips.perimeter + perimeter);
+        : BayFrame.ROUNDING * (frame.isExact() ? strips.perimeter : strips.perimeter + perimeter) + crumbArea;
     tally.areaRounding += rounding;
     if (coverageBreaches() == before) {
       checkArea(bay, laidArea.value(), pieceArea.value(), rounding);
@@ -167,7 +180,7 @@ final class BayCheck {
           ? "row " + (r + 1) + " of " + bay.bay() + " has far too many edges one above the other to be a row of boards"
           : "the laid area of " + bay.bay() + " crosses itself or has a hole outside it, in row " + (r + 1));
     }
-    for (StripSweep.Defect defect : sweep.defects) {
+    for (Defect defect : sweep.defects) {
       report(bay, r, defect, frame);
     }
     now.findJoints(frame.slack());
@@ -212,7 +225,12 @@ final class BayCheck {
     return now.sound[i] && (now.yMin[i] < now.low - slack || now.yMax[i] > now.high + slack);
   }
 
-  private void report(Bay bay, int r, StripSweep.Defect defect, BayFrame frame) {
+  private void report(Bay bay, int r, Defect defect, BayFrame frame) {
+    if (defect.code == Code.HOLE && Crumbs.isOne(defect, now, frame.slack())) {
+      crumbs++;
+      crumbArea += defect.area;
+      return;
+    }
     if (breaches.isFull(defect.code)) {
       breaches.add(defect.code, "", "");
       return;
@@ -249,7 +267,13 @@ final class BayCheck {
     Segments outline = new Segments();
     strips.addBeyond(low, high, frame.slack(), outline);
     sweep.run(outline, 0, frame);
-    for (StripSweep.Defect defect : sweep.defects) {
+    RowSketch none = new RowSketch();
+    for (Defect defect : sweep.defects) {
+      if (Crumbs.isOne(defect, none, frame.slack())) {
+        crumbs++;
+        crumbArea += defect.area;
+        continue;
+      }
       breaches.add(Code.HOLE, bay.bay(), "no piece covers " + Words.squareMillimetres(defect.area)
           + " of the laid area of " + bay.bay() + " " + where + ", near " + frame.place(defect.x, defect.y));
     }

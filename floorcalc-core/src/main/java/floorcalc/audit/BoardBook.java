@@ -1,5 +1,6 @@
 package floorcalc.audit;
 
+import floorcalc.measure.Length;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.OpenedBoard;
@@ -20,6 +21,7 @@ final class BoardBook {
 
   static BoardBook of(FloorJob job, FloorPlan plan, Breaches breaches) {
     BoardBook book = new BoardBook(plan.boards());
+    List<Length> sold = job.board().lengths();
     for (int i = 0; i < book.size(); i++) {
       OpenedBoard board = book.boards.get(i);
       if (board.board() != i + 1) {
@@ -27,10 +29,10 @@ final class BoardBook {
             + board.board() + "; boards are numbered from 1 in the order of opening");
         book.odd.putIfAbsent(board.board(), i);
       }
-      book.kind[i] = job.board().lengths().indexOf(board.length());
+      book.kind[i] = sold.indexOf(board.length());
       if (book.kind[i] < 0) {
         breaches.add(Code.BOARD_LENGTH, where(board), "board " + board.board() + " is " + board.length()
-            + " long; the lengths sold are " + job.board().lengths());
+            + " long; the lengths sold are " + sold);
       }
     }
     return book;

@@ -8,6 +8,10 @@ import java.util.Comparator;
 
 /** Checks board by board that its pieces can be sawn from it, and that it was opened in time. */
 final class BoardCheck {
+  /** No board is cut into more pieces, and no cut lies within so many others. */
+  private static final int MOST_PIECES = 10_000;
+  private static final int DEEPEST = 500;
+
   private final CutList cuts;
   private final BoardBook book;
   private final RowIndex rows;
@@ -29,12 +33,13 @@ final class BoardCheck {
   static void check(FloorJob job, CutList cuts, BoardBook book, RowIndex rows, Breaches breaches) {
     BoardCheck check = new BoardCheck(job, cuts, book, rows, breaches);
     int[][] byBoard = cuts.byBoard(book.size());
+    int[] start = byBoard[0];
     for (int i = 0; i < cuts.size; i++) {
       check.checkRectangle(i);
     }
     int latest = -1;
     for (int b = 0; b < book.size(); b++) {
-      int[] pieces = Arrays.copyOfRange(byBoard[1], byBoard[0][b], byBoard[0][b + 1]);
+      int[] pieces = Arrays.copyOfRange(byBoard[1], start[b], start[b + 1]);
       if (pieces.length == 0) {
         breaches.add(Code.BOARD_UNUSED, BoardBook.where(book.get(b)), "no piece is cut from board "
             + book.get(b).board() + "; a board that is opened is used");
@@ -74,10 +79,15 @@ final class BoardCheck {
     if (pieces.length < 2) {
       return;
     }
+    if (pieces.length > MOST_PIECES) {
+      breaches.add(Code.NOT_CUTTABLE, BoardBook.where(book.get(b)), pieces.length + " pieces are cut from board "
+          + book.get(b).board() + "; nobody saws more than " + MOST_PIECES + " from one board");
+      return;
+    }
     Integer[] order = new Integer[pieces.length];
     Arrays.setAll(order, k -> pieces[k]);
     Arrays.sort(order, Comparator.<Integer>comparingLong(i -> cuts.alongFrom[i]).thenComparingInt(i -> i));
-    if (!checkKerf(b, order) || canBeSawn(order.clone(), 0, order.length)) {
+    if (!checkKerf(b, order) || canBeSawn(order.clone(), 0, order.length, 0)) {
       return;
     }
     breaches.add(Code.NOT_CUTTABLE, BoardBook.where(book.get(b)), "the " + pieces.length + " pieces of board "
@@ -111,9 +121,9 @@ final class BoardCheck {
   }
 
   /** Whether straight cuts right through what is left, one after the other, free all the pieces. */
-  private boolean canBeSawn(Integer[] pieces, int from, int to) {
-    if (to - from < 2) {
-      return true;
+  private boolean canBeSawn(Integer[] pieces, int from, int to, int depth) {
+    if (to - from < 2 || depth > DEEPEST) {
+      return to - from < 2;
     }
     // A cut that harms no piece can always be made first: whatever way frees all pieces still does so in both parts.
     for (boolean across : new boolean[] {false, true}) {
@@ -126,14 +136,14 @@ final class BoardCheck {
       for (int k = from + 1; k < to; k++) {
         if (low[pieces[k]] - reach >= kerf) {
           reach = high[pieces[k]];
-          free = free && canBeSawn(pieces, start, k);
+          free = free && canBeSawn(pieces, start, k, depth + 1);
           start = k;
         } else {
           reach = Math.max(reach, high[pieces[k]]);
         }
       }
       if (start > from) {
-        return free && canBeSawn(pieces, start, to);
+        return free && canBeSawn(pieces, start, to, depth + 1);
       }
     }
     return false;
@@ -141,7 +151,6 @@ final class BoardCheck {
 
   private int checkOpening(int b, int[] pieces, int latest) {
     String stated = book.get(b).openedInRow();
-    String where = BoardBook.where(book.get(b));
     int opened = rows.indexOf(stated);
     int first = Integer.MAX_VALUE;
     boolean used = false;
@@ -154,17 +163,17 @@ final class BoardCheck {
       }
     }
     if (opened < 0) {
-      breaches.add(Code.OPENED_ELSEWHERE, where, "board " + book.get(b).board() + " is opened in row '" + stated
+      breaches.add(Code.OPENED_ELSEWHERE, BoardBook.where(book.get(b)), "board " + book.get(b).board() + " is opened in row '" + stated
           + "', which the plan does not have");
       return latest;
     }
     if (pieces.length > 0 && (ahead ? !used : opened < first)) {
-      breaches.add(Code.OPENED_ELSEWHERE, where, "board " + book.get(b).board() + " is said to be opened in row " + stated
+      breaches.add(Code.OPENED_ELSEWHERE, BoardBook.where(book.get(b)), "board " + book.get(b).board() + " is said to be opened in row " + stated
           + ", but the first row with a piece of it is " + rows.name(first));
     }
     boolean right = pieces.length > 0 && (ahead ? used : opened == first);
     if (right && opened < latest) {
-      breaches.add(Code.BOARD_NUMBER, where, "board " + book.get(b).board() + " is opened in row " + stated
+      breaches.add(Code.BOARD_NUMBER, BoardBook.where(book.get(b)), "board " + book.get(b).board() + " is opened in row " + stated
           + ", before a board with a lower number, in row " + rows.name(latest)
           + "; boards are numbered in the order of opening");
     }

@@ -24,6 +24,8 @@ enum Code {
   PIECE_OUTLINE("piece-outline"),
   OUTSIDE_ROW("outside-row"),
   AREA("area-differs"),
+  CRUMBS("tip-left-out"),
+  SPUR("spur"),
   // 2: each piece is cut from its board.
   BOARD_UNKNOWN("board-unknown"),
   BOARD_LENGTH("board-length"),

@@ -23,14 +23,16 @@ final class EdgeCheck {
     EdgeCheck check = new EdgeCheck(below, above);
     int[] tops = below.tops.orderedByX();
     int[] bottoms = above.bottoms.orderedByX();
-    int most = 4 * (tops.length + bottoms.length) + 16;
+    // Edges of one row do not overlap along a row line; the bound only stops a row that is a heap.
+    long patience = 100L * (tops.length + bottoms.length) + 1000;
     int first = 0;
     for (int t : tops) {
       while (first < bottoms.length && above.bottoms.x1[bottoms[first]] <= below.tops.x0[t]) {
         first++;
       }
       for (int k = first; k < bottoms.length && above.bottoms.x0[bottoms[k]] < below.tops.x1[t]
-          && check.contacts < most; k++) {
+          && patience > 0; k++) {
+        patience--;
         double low = Math.max(above.bottoms.x0[bottoms[k]], below.tops.x0[t]);
         double high = Math.min(above.bottoms.x1[bottoms[k]], below.tops.x1[t]);
         if (high - low > RowSketch.MEET) {

@@ -39,11 +39,22 @@ final class InTheWay {
       int other = bands.member(k);
       if (other >= fences.walls) {
         addTip(other, taken);
-      } else if (other != wall) {
+      } else if (other != wall && isNear(other)) {
         addWall(other, taken);
         addMitre(other, taken);
       }
     }
+  }
+
+  /** Whether a wall and its mitres come near the edge at all, by the boxes around both. */
+  private boolean isNear(int other) {
+    double far = reach + Math.max(fences.beyondStart[other], fences.beyondEnd[other]);
+    double endX = x + fences.length[wall] * ux;
+    double endY = y + fences.length[wall] * uy;
+    return Math.min(fences.ax[other], fences.bx[other]) <= Math.max(x, endX) + far
+        && Math.max(fences.ax[other], fences.bx[other]) >= Math.min(x, endX) - far
+        && Math.min(fences.ay[other], fences.by[other]) <= Math.max(y, endY) + far
+        && Math.max(fences.ay[other], fences.by[other]) >= Math.min(y, endY) - far;
   }
 
   /** Where the edge lies within reach of a wall: one stretch, for what lies within reach of a segment is convex. */

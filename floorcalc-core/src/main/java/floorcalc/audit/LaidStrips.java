@@ -22,10 +22,13 @@ final class LaidStrips {
   /** The length of all edges, and whether each runs along or across the rows. */
   double perimeter;
   boolean square = true;
-  /** Whether the outline turns back on itself, and where. */
+  /** Whether the outline turns back on itself, and where; with a width of some nanometres it is only a spur. */
   boolean hasSpike;
+  boolean hasSpur;
   double spikeX;
   double spikeY;
+  double spurX;
+  double spurY;
 
   private LaidStrips(Outline laid, BayFrame frame, double base, double pitch, int rows) {
     this.base = base;
@@ -73,12 +76,29 @@ final class LaidStrips {
       perimeter += Math.sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay));
       square &= ax == bx || ay == by;
       int k = j + 1 == n ? 0 : j + 1;
-      lookForSpike(ax, ay, bx, by, frame.x(ring.x(k), ring.y(k)), frame.y(ring.x(k), ring.y(k)));
+      lookForSpur(ax, ay, bx, by, frame.x(ring.x(k), ring.y(k)), frame.y(ring.x(k), ring.y(k)));
+      if (turnsBack(ring, i, j, k)) {
+        hasSpike = true;
+        spikeX = bx;
+        spikeY = by;
+      }
     }
   }
 
-  /** A spike has no width: the outline goes to a corner and comes back the same way. */
-  private void lookForSpike(double ax, double ay, double bx, double by, double cx, double cy) {
+  /** Whether the outline goes to a corner and comes back the very same way, by whole numbers. */
+  private static boolean turnsBack(Ring ring, int i, int j, int k) {
+    WideSum product = new WideSum();
+    product.addProduct(ring.x(j) - ring.x(i), ring.y(k) - ring.y(j));
+    product.subtractProduct(ring.x(k) - ring.x(j), ring.y(j) - ring.y(i));
+    if (product.signum() != 0) {
+      return false;
+    }
+    product.addProduct(ring.x(j) - ring.x(i), ring.x(k) - ring.x(j));
+    product.addProduct(ring.y(j) - ring.y(i), ring.y(k) - ring.y(j));
+    return product.signum() < 0;
+  }
+
+  private void lookForSpur(double ax, double ay, double bx, double by, double cx, double cy) {
     double in = Math.sqrt((ax - bx) * (ax - bx) + (ay - by) * (ay - by));
     double out = Math.sqrt((cx - bx) * (cx - bx) + (cy - by) * (cy - by));
     double shorter = Math.min(in, out);
@@ -86,9 +106,9 @@ final class LaidStrips {
       double dx = (ax - bx) * (shorter / in) - (cx - bx) * (shorter / out);
       double dy = (ay - by) * (shorter / in) - (cy - by) * (shorter / out);
       if (Math.sqrt(dx * dx + dy * dy) <= BayFrame.ROUNDING) {
-        hasSpike = true;
-        spikeX = bx;
-        spikeY = by;
+        hasSpur = true;
+        spurX = bx;
+        spurY = by;
       }
     }
   }

@@ -40,7 +40,13 @@ final class NameCheck {
   }
 
   private static boolean isNamed(String name, String prefix, int number) {
-    return name.startsWith(prefix) && name.substring(prefix.length()).equals(Integer.toString(number));
+    int left = number;
+    int at = name.length() - 1;
+    while (left > 0 && at >= prefix.length() && name.charAt(at) == '0' + left % 10) {
+      left /= 10;
+      at--;
+    }
+    return left == 0 && at == prefix.length() - 1 && name.startsWith(prefix);
   }
 
   /** Pieces that meet are of one run, and all pieces of a run hang together. */

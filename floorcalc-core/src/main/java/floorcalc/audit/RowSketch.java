@@ -164,14 +164,16 @@ final class RowSketch {
   void findJoints(double slack) {
     int[] right = rightEnds.orderedByX();
     int[] left = leftEnds.orderedByX();
-    int most = 4 * count + 16;
+    // In a row without overlaps an end has one or two others beside it; the bound only stops a row that is a heap.
+    long patience = 100L * count + 1000;
     int first = 0;
     for (int r : right) {
       double x = rightEnds.x0[r];
       while (first < left.length && leftEnds.x0[left[first]] < x - slack) {
         first++;
       }
-      for (int k = first; k < left.length && leftEnds.x0[left[k]] <= x + slack && joints.size < most; k++) {
+      for (int k = first; k < left.length && leftEnds.x0[left[k]] <= x + slack && patience > 0; k++) {
+        patience--;
         int l = left[k];
         double from = Math.max(rightEnds.y0[r], leftEnds.y0[l]);
         double to = Math.min(rightEnds.y1[r], leftEnds.y1[l]);

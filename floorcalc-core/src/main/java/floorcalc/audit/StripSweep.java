@@ -13,27 +13,10 @@ import java.util.List;
  * within rounding. Where all coordinates of the frame are whole and the trapezoid is a rectangle there is no rounding.
  */
 final class StripSweep {
-  /** A place where the number of pieces is wrong. */
-  static final class Defect {
-    final Code code;
-    final int first;
-    final int second;
-    final double x;
-    final double y;
-    double area;
-    private double upTo;
-
-    Defect(Code code, int first, int second, double x, double y) {
-      this.code = code;
-      this.first = first;
-      this.second = second;
-      this.x = x;
-      this.y = y;
-    }
-  }
-
-  /** Between two neighbouring places an edge is crossed so often on average before the sweep gives up. */
+  /** So much work per edge, and so many edges one above the other, and the sweep gives up: this is no row of boards. */
   private static final int PATIENCE = 200;
+  private static final int HIGHEST = 2000;
+  private static final int MOST_DEFECTS = 1000;
   private static final int DEEPEST = 24;
 
   final List<Defect> defects = new ArrayList<>();
@@ -57,6 +40,7 @@ final class StripSweep {
   private double[] starts = new double[0];
   private double[] ends = new double[0];
   private int places;
+  private int near;
 
   void run(Segments segments, int pieces, BayFrame frame) {
     edges = segments;
@@ -84,7 +68,7 @@ final class StripSweep {
       for (int h = head[k]; h < head[k + 1]; h++) {
         enter(order[h]);
       }
-      if (visits > budget) {
+      if (visits > budget || live > HIGHEST) {
         gaveUp = true;
         return;
       }
@@ -122,6 +106,7 @@ final class StripSweep {
       order = new int[n];
     }
     int[] head = new int[places + 1];
+    near = 0;
     for (int i = 0; i < n; i++) {
       from[i] = place(edges.x0[i]);
       to[i] = place(edges.x1[i]);
@@ -142,7 +127,19 @@ final class StripSweep {
     return head;
   }
 
+  /** Edges mostly come in the order of their places, so the one before is a good guess. */
   private int place(double x) {
+    for (int guess = near; guess < Math.min(places, near + 3); guess++) {
+      if (starts[guess] <= x && (guess + 1 == places || x < starts[guess + 1])) {
+        near = guess;
+        return guess;
+      }
+    }
+    near = search(x);
+    return near;
+  }
+
+  private int search(double x) {
     int found = Arrays.binarySearch(starts, 0, places, x);
     return found >= 0 ? found : -found - 2;
   }
@@ -195,6 +192,7 @@ final class StripSweep {
         ya[k] = ya[k - 1];
         yb[k] = yb[k - 1];
         k--;
+        visits++;
       }
       active[k] = edge;
       ya[k] = a;
@@ -251,13 +249,17 @@ final class StripSweep {
     if (a >= 0 && b >= 0 && a != b && edges.sign[below] != edges.sign[above]
         && width * Math.sqrt(1 + slope[below] * slope[below]) > RowSketch.MEET) {
       int last = sawnContacts.size() - 1;
-      if (last < 0 || sawnContacts.get(last)[0] != a || sawnContacts.get(last)[1] != b) {
+      if (last < MOST_DEFECTS && (last < 0 || sawnContacts.get(last)[0] != a || sawnContacts.get(last)[1] != b)) {
         sawnContacts.add(new int[] {a, b});
       }
     }
   }
 
   private void defect(int upToEdge, int laid, int layers, int odd, double xa, double xb) {
+    if (defects.size() > MOST_DEFECTS) {
+      return;
+    }
+    visits += upToEdge;
     int first = -1;
     int second = -1;
     for (int j = 0; j <= upToEdge; j++) {
@@ -286,18 +288,19 @@ final class StripSweep {
     double high = Math.max(0, ya[upToEdge + 1] - ya[upToEdge]);
     double end = Math.max(0, yb[upToEdge + 1] - yb[upToEdge]);
     double area = (high + end) / 2 * (xb - xa);
+    double lowest = Math.min(ya[upToEdge], yb[upToEdge]);
+    double highest = Math.max(ya[upToEdge + 1], yb[upToEdge + 1]);
+    boolean bare = edges.owner[active[upToEdge]] < 0 && edges.owner[active[upToEdge + 1]] < 0;
     for (int k = defects.size() - 1; k >= Math.max(0, defects.size() - 16); k--) {
       Defect known = defects.get(k);
-      if (known.code == code && known.first == first && known.second == second && xa - known.upTo <= 2 * slack) {
-        known.area += area;
-        known.upTo = xb;
+      if (known.code == code && known.first == first && known.second == second && xa - known.right <= 2 * slack) {
+        known.add(area, xb, lowest, highest, bare);
         return;
       }
     }
     Defect defect = new Defect(code, first, second, (xa + xb) / 2,
-        (ya[upToEdge] + yb[upToEdge] + ya[upToEdge + 1] + yb[upToEdge + 1]) / 4);
-    defect.area = area;
-    defect.upTo = xb;
+        (ya[upToEdge] + yb[upToEdge] + ya[upToEdge + 1] + yb[upToEdge + 1]) / 4, xa);
+    defect.add(area, xb, lowest, highest, bare);
     defects.add(defect);
   }
 }
