@@ -22,7 +22,8 @@ import java.util.List;
  * edge and one high edge, so of the pieces that need the same edge no two lie side by side, and their lengths add up to no
  * more than the longer board. A stretch of length L takes at least ceil(L / P) pieces whose lengths add up to L or more.</li>
  * <li><b>By area.</b> Make every piece and every board wider by one kerf too. Pieces of one board still lie apart in it, so
- * their areas add up to no more than the enlarged board. Floor of odd shape takes at least its area.</li>
+ * their areas add up to no more than the enlarged board. Floor of odd shape takes at least its area. And boards never cover
+ * more than their own area.</li>
  * <li><b>By prices.</b> Give every end piece and start piece a price such that no board gives more than one board's worth;
  * the cheapest way to lay all runs at these prices, end pieces and joint offsets as the rules ask, rounded up, is a bound.
  * See {@code docs/boards.md}.</li>
@@ -35,12 +36,14 @@ public final class BoardBound {
    * Returns the least number of boards, by length and by area.
    *
    * @param stretches the stretches of runs, not null
-   * @param rest the floor outside the stretches that other pieces cover, not null
+   * @param rest the floor of runs without a stretch, not null
+   * @param floor the whole floor that is laid, not null
    * @param goods the boards, not null
    * @param rules the rules, of which the saw kerf counts here; not null
    * @return the bound with its working, not null
    */
-  public static Calculated<Integer> of(List<Stretch> stretches, Area rest, BoardGoods goods, LayingRules rules) {
+  public static Calculated<Integer> of(List<Stretch> stretches, Area rest, Area floor, BoardGoods goods,
+      LayingRules rules) {
     Stock stock = new Stock(goods, rules);
     Sums sums = Sums.of(stretches, rest, stock);
     int byLength = sums.byLength(stock);
@@ -59,25 +62,32 @@ public final class BoardBound {
             Term.of("A", "floor of odd shape", rest), new Term("c", "saw kerf", kerf.value(), kerf.source()),
             Term.of("P", "longest board", goods.longest()), Term.of("w", "laid pitch", goods.laidPitch())),
         byArea, Source.DEFINITION));
-    return Calculated.of(Math.max(byLength, byArea), steps);
+    Area board = goods.longest().times(goods.laidPitch());
+    int byFloor = ceiling(floor.toHalfSquareNanometres(), board.toHalfSquareNanometres());
+    steps.add(new Step("boards-by-floor", "How many boards does the floor fill, with nothing lost?", "ceil(F / (P·w))",
+        List.of(Term.of("F", "floor laid", floor), Term.of("P", "longest board", goods.longest()),
+            Term.of("w", "laid pitch", goods.laidPitch())),
+        byFloor, Source.DEFINITION));
+    return Calculated.of(Math.max(byFloor, Math.max(byLength, byArea)), steps);
   }
 
   /**
    * Returns the least number of boards, by prices too. Only for boards of one length, and for plans that keep the rules on
-   * end pieces and joint offsets; otherwise as {@link #of(List, Area, BoardGoods, LayingRules)}.
+   * end pieces and joint offsets; otherwise as {@link #of(List, Area, Area, BoardGoods, LayingRules)}.
    *
    * @param runs the runs in laying order, not null
    * @param stretches a stretch for each run, not null; one as long as its run has pieces all along it
-   * @param rest the floor outside the stretches that other pieces cover, not null
+   * @param rest the floor of runs without a stretch, not null
+   * @param floor the whole floor that is laid, not null
    * @param goods the boards, not null
    * @param rules the rules, not null
    * @param found the number of boards of a plan that keeps the rules: when the bound reaches it, the search for a better
    *     bound ends
    * @return the bound with its working, not null
    */
-  public static Calculated<Integer> of(List<Run> runs, List<Stretch> stretches, Area rest, BoardGoods goods,
-      LayingRules rules, int found) {
-    Calculated<Integer> plain = of(stretches, rest, goods, rules);
+  public static Calculated<Integer> of(List<Run> runs, List<Stretch> stretches, Area rest, Area floor,
+      BoardGoods goods, LayingRules rules, int found) {
+    Calculated<Integer> plain = of(stretches, rest, floor, goods, rules);
     Stock stock = new Stock(goods, rules);
     if (!stock.isUniform() || plain.value() >= found || runs.isEmpty() || !PriceList.isOfUse(stock)) {
       return plain;
@@ -141,8 +151,9 @@ public final class BoardBound {
       return ceiling(enlarged.shiftLeft(1).add(rest.toHalfSquareNanometres()), each.shiftLeft(1));
     }
 
-    private static int ceiling(BigInteger dividend, BigInteger divisor) {
-      return dividend.add(divisor).subtract(BigInteger.ONE).divide(divisor).intValueExact();
-    }
+  }
+
+  private static int ceiling(BigInteger dividend, BigInteger divisor) {
+    return dividend.add(divisor).subtract(BigInteger.ONE).divide(divisor).intValueExact();
   }
 }

@@ -22,6 +22,8 @@ final class BoundParts {
   final List<Stretch> stretches = new ArrayList<>();
   final List<Run> runs = new ArrayList<>();
   Area rest = Area.ZERO;
+  /** The whole floor. */
+  Area floor = Area.ZERO;
 
   static BoundParts of(JobLaying laying, long minimumPiece) {
     BoundParts parts = new BoundParts();
@@ -45,6 +47,12 @@ final class BoundParts {
   }
 
   private void add(FrameRun run, Length pitch, long minimumPiece) {
+    BigInteger twice = BigInteger.ZERO;
+    for (Loop loop : run.floor().loops()) {
+      twice = twice.add(loop.twiceArea());
+    }
+    Area area = Area.ofHalfSquareNanometres(twice);
+    floor = floor.plus(area);
     long[] both = Contacts.shared(run.lowContacts(), run.highContacts());
     if (both.length > 0) {
       stretches.add(stretch(run, both, pitch, Edges.BOTH, minimumPiece));
@@ -54,11 +62,7 @@ final class BoundParts {
       stretches.add(stretch(run, run.highContacts(), narrowest(run, pitch), Edges.HIGH, minimumPiece));
     } else {
       stretches.add(new Stretch(Length.ZERO, pitch, Edges.NONE));
-      BigInteger twice = BigInteger.ZERO;
-      for (Loop loop : run.floor().loops()) {
-        twice = twice.add(loop.twiceArea());
-      }
-      rest = rest.plus(Area.ofHalfSquareNanometres(twice));
+      rest = rest.plus(area);
     }
   }
 

@@ -49,8 +49,9 @@ public final class FloorLaying {
     BoundParts parts = BoundParts.of(laying, rules.value(LayingRules.MINIMUM_END_PIECE).toNanometres());
     boolean rulesKept = laying.joints().breaches() == 0;
     Calculated<Integer> bound = rulesKept
-        ? BoardBound.of(parts.runs, parts.stretches, parts.rest, job.board(), rules, laying.cutting().boardCount())
-        : BoardBound.of(parts.stretches, parts.rest, job.board(), rules);
+        ? BoardBound.of(parts.runs, parts.stretches, parts.rest, parts.floor, job.board(), rules,
+            laying.cutting().boardCount())
+        : BoardBound.of(parts.stretches, parts.rest, parts.floor, job.board(), rules);
     working.add(new Worked("boards", bound.steps()));
     OrderMaker order = OrderMaker.of(laying, bound.value());
     working.addAll(order.working());

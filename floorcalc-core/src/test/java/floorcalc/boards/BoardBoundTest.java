@@ -23,7 +23,7 @@ class BoardBoundTest {
   }
 
   private static int bound(List<Stretch> stretches) {
-    return BoardBound.of(stretches, Area.ZERO, GOODS, RULES).value();
+    return BoardBound.of(stretches, Area.ZERO, Area.ZERO, GOODS, RULES).value();
   }
 
   @Test
@@ -50,13 +50,14 @@ class BoardBoundTest {
   @Test
   void otherFloorCountsByItsArea() {
     // 0.9 m² of a board enlarged to 2.003 * 0.203 = 0.406609 m²: 2.21, so 3.
-    assertThat(BoardBound.of(List.of(), Area.ofSquareMillimetres(900_000), GOODS, RULES).value()).isEqualTo(3);
+    assertThat(BoardBound.of(List.of(), Area.ofSquareMillimetres(900_000), Area.ZERO, GOODS, RULES).value()).isEqualTo(3);
   }
 
   @Test
   void theWorkingGivesTheSameNumber() {
     // (3000 + 2 * 3) * (200 + 3) = 610218 mm²
-    Calculated<Integer> bound = BoardBound.of(List.of(stretch(3000, 200, Edges.BOTH)), Area.ZERO, GOODS, RULES);
+    Calculated<Integer> bound = BoardBound.of(List.of(stretch(3000, 200, Edges.BOTH)), Area.ZERO,
+        Area.ofSquareMillimetres(600_000), GOODS, RULES);
     assertThat(bound.explain()).isEqualTo("""
         boards-by-length: How many boards does the length of the rows take at least?
           ceil((S + n·c) / (P + c))
@@ -70,6 +71,12 @@ class BoardBoundTest {
             T = 0.610218 m²  (stretches of rows, each piece enlarged by the kerf)
             A = 0 m²  (floor of odd shape)
             c = 3 mm  (saw kerf; common practice, no source)
+            P = 2000 mm  (longest board)
+            w = 200 mm  (laid pitch)
+          = 2  [definition]
+        boards-by-floor: How many boards does the floor fill, with nothing lost?
+          ceil(F / (P·w))
+            F = 0.6 m²  (floor laid)
             P = 2000 mm  (longest board)
             w = 200 mm  (laid pitch)
           = 2  [definition]""");
@@ -92,7 +99,7 @@ class BoardBoundTest {
     List<Run> runs = Run.equalRows(20, Length.ofMillimetres(1900));
     List<Stretch> stretches = Collections.nCopies(20, stretch(1900, 200, Edges.BOTH));
 
-    assertThat(BoardBound.of(stretches, Area.ZERO, goods, rules).value()).isEqualTo(39);
-    assertThat(BoardBound.of(runs, stretches, Area.ZERO, goods, rules, 1000).value()).isEqualTo(40);
+    assertThat(BoardBound.of(stretches, Area.ZERO, Area.ZERO, goods, rules).value()).isEqualTo(39);
+    assertThat(BoardBound.of(runs, stretches, Area.ZERO, Area.ZERO, goods, rules, 1000).value()).isEqualTo(40);
   }
 }
