@@ -18,15 +18,25 @@ final class Clearance {
     boolean[] near = new boolean[1];
     walls.sweep(gap, (first, second) -> {
       boolean both = walls.ring[first] < rings && walls.ring[second] >= rings;
-      near[0] = both && (distance(walls, first, second) < gap - ROUNDING || Meeting.of(walls, first, second) != null);
+      near[0] = both && (distance(walls, first, second) < gap - ROUNDING || cross(walls, first, second));
       return !near[0];
     });
-    Outline floor = Outline.of(room.get(0), room.subList(1, rings));
-    return !near[0] && laid.stream().allMatch(
-        piece -> floor.locate(piece.shell().corners().get(0)) != Containment.OUTSIDE);
+    return !near[0] && laid.stream().allMatch(piece -> isWithin(room, piece));
   }
 
-  /** Returns the distance of two walls that do not cross, in nanometres. */
+  /** Tells whether a piece that meets no wall lies on the floor of the room, and none of the room's walls on the piece. */
+  private static boolean isWithin(List<Ring> room, Outline piece) {
+    Outline floor = Outline.of(room.get(0), room.subList(1, room.size()));
+    return floor.locate(piece.shell().corners().get(0)) != Containment.OUTSIDE
+        && room.stream().allMatch(ring -> piece.locate(ring.corners().get(0)) != Containment.INSIDE);
+  }
+
+  private static boolean cross(Walls walls, int first, int second) {
+    Meeting meeting = Meeting.of(walls, first, second);
+    return meeting != null && meeting.kind() == Meeting.Kind.CROSS;
+  }
+
+  /** Returns the distance of two walls in nanometres, if they do not cross. */
   private static double distance(Walls walls, int first, int second) {
     return Math.min(
         Math.min(distance(walls, first, walls.ax[second], walls.ay[second]),

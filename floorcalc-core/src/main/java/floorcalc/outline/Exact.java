@@ -5,7 +5,7 @@ import java.math.BigInteger;
 /** Exact tests and sizes on whole nanometres, by 128-bit products where 64 bits do not hold them. */
 final class Exact {
   private static final double TWO_TO_64 = 0x1p64;
-  /** Below this a length from a {@code double} square root is within one unit, and its square's error fits a long. */
+  /** Below this the square root of a {@code double} is off by less than a quarter of a unit. */
   private static final double SURE_ROOT = 0x1p50;
 
   private Exact() {}
@@ -44,17 +44,9 @@ final class Exact {
     if (estimate >= SURE_ROOT) {
       return roundedRoot(squaredLength(dx, dy)).longValueExact();
     }
-    long root = (long) estimate;
+    long root = (long) estimate; // the estimate is off by less than a quarter, so the answer is this or one more
     long rest = dx * dx + dy * dy - root * root; // small, so exact although each square may wrap round
-    while (rest > root) {
-      rest -= 2 * root + 1;
-      root++;
-    }
-    while (rest <= -root && root > 0) {
-      root--;
-      rest += 2 * root + 1;
-    }
-    return root;
+    return rest > root ? root + 1 : root; // more than root + 1/2 if its square is more than root² + root
   }
 
   static BigInteger squaredLength(long dx, long dy) {

@@ -205,6 +205,21 @@ class ExpansionGapTest {
   }
 
   @Test
+  void aNeedleThatPointsAtAWall() {
+    // The same needle with its tip 80 mm from the wall at x = 2080: the mitre, 100 mm long and some 20 mm wide, runs into
+    // that wall's gap and takes a notch out of the floor, from x = 2070 back to the needle.
+    Outline room = Outline.of(ring(0, 0, 2080, 0, 2080, 3000, 0, 3000), List.of(ring(1000, 1000, 1000, 1020, 2000, 1010)));
+    Ring laid = inset(room, TEN).laid().get(0).shell();
+    assertThat(inset(room, TEN).laid()).hasSize(1);
+    assertThat(inset(room, TEN).laid().get(0).voids()).isEmpty();
+    assertThat(laid.size()).isEqualTo(8); // four of the room, two where the notch begins, two at the needle's foot
+    // The sides slope by 0.01; moved by 10 mm they are 10 · √1.0001 = 10.0005 mm off along y. At x = 2070 mm the lower one
+    // has y = 1000 + 0.01 · 1070 − 10.0005 = 1000.6995 mm and the upper one y = 1020 − 10.7 + 10.0005 = 1019.3005 mm.
+    assertThat(laid.corners()).contains(Point.ofNanometres(2_070_000_000L, 1_000_699_500L),
+        Point.ofNanometres(2_070_000_000L, 1_019_300_500L));
+  }
+
+  @Test
   void refusesWhatIsNoRoomOrNoGap() {
     assertThatThrownBy(() -> ExpansionGap.inset(L, Length.ofMillimetres(-1))).isInstanceOf(IllegalArgumentException.class)
         .hasMessage("the expansion gap must be 0 mm or more, but was -1 mm");
