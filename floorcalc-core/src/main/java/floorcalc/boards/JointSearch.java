@@ -19,7 +19,12 @@ final class JointSearch {
   private static final long STEPS = 30_000_000L;
   private static final int MOST_GUIDED = 4_000;
   private static final double BREACH = 1_000;
-  private static final double IN_LINE = 0.03;
+  private static final double PATTERN = 0.03;
+  private static final double PATTERN_WHEN_CALM = 0.5;
+  private static final int CALM_WIDTH = 24;
+  /** Joints this near are in line, steps this near are equal; see {@code floorcalc.joints.JointLayout}. */
+  private static final long IN_LINE = 2_000_000;
+  private static final long EQUAL_STEPS = 3_000_000;
   private static final double PER_JOINT = 0.001;
 
   private final List<Run> runs;
@@ -30,6 +35,7 @@ final class JointSearch {
   private Guide guide;
   /** Ways that must take more boards than this, or break a rule, are given up. */
   private int limit = Integer.MAX_VALUE;
+  private double patternPenalty = PATTERN;
 
   JointSearch(List<Run> runs, Stock stock) {
     this.runs = runs;
@@ -43,13 +49,14 @@ final class JointSearch {
 
   /** A quick search first; where its boards are not proven the fewest, wider ones guided by prices. */
   RunLayout best() {
-    if (runs.isEmpty()) {
-      return new RunLayout(new long[0][], 0);
-    }
+    return runs.isEmpty() ? new RunLayout(new long[0][], 0) : layout(calmer(fewest()));
+  }
+
+  private Layer fewest() {
     Layer best = search(affordable(FIRST_WIDTH));
     if (!stock.isUniform() || best.breaches > 0 || !PriceList.isOfUse(stock) || runs.size() > MOST_GUIDED
         || boards(best) <= byLength()) {
-      return layout(best);
+      return best;
     }
     double[] all = new double[runs.size()];
     Arrays.fill(all, 1);
@@ -65,7 +72,22 @@ final class JointSearch {
         }
       }
     }
-    return layout(best);
+    return best;
+  }
+
+  /** Another way with as few boards and fewer H and stair patterns, if one is found. */
+  private Layer calmer(Layer best) {
+    if (best.patterns == 0 || affordable(CALM_WIDTH) < CALM_WIDTH) {
+      return best;
+    }
+    patternPenalty = PATTERN_WHEN_CALM;
+    if (limit < Integer.MAX_VALUE) {
+      limit = boards(best);
+    }
+    Layer calm = search(CALM_WIDTH);
+    boolean better = calm != null && calm.breaches <= best.breaches && calm.patterns < best.patterns
+        && (stock.isUniform() ? boards(calm) <= boards(best) : stock.weight(calm.opened) <= stock.weight(best.opened));
+    return better ? calm : best;
   }
 
   private int affordable(int width) {
@@ -206,8 +228,9 @@ final class JointSearch {
         penalty += BREACH * Math.max(0, 1 - shorter / stock.minimumPiece);
       }
     }
-    penalty += inLine(run, index, joints, way);
-    Layer layer = new Layer(way, joints, hand.opened, hand.forStarts, hand.forEnds, way.breaches + broken, penalty);
+    int patterns = way.patterns + (makesPattern(run, index, joints, way) ? 1 : 0);
+    Layer layer = new Layer(way, joints, hand.opened, hand.forStarts, hand.forEnds, way.breaches + broken, patterns,
+        penalty + patternPenalty * (patterns - way.patterns));
     layer.rank(stock, guide, index, runs.size(), run.from());
     if (limit < Integer.MAX_VALUE && (layer.breaches > 0 || layer.atLeast(guide, index, run.from()) > limit + 1e-6)) {
       layer.rank = Double.MAX_VALUE;
@@ -215,25 +238,29 @@ final class JointSearch {
     return layer;
   }
 
-  /** A small penalty for joints in line with those two rows back, and for equal steps over three rows. */
-  private double inLine(Run run, int index, long[] joints, Layer way) {
+  /** Tells whether the joints are in line with those two rows back, or step on as evenly as the two rows before. */
+  private boolean makesPattern(Run run, int index, long[] joints, Layer way) {
     if (joints.length == 0 || run.neighbourCount() != 1) {
-      return 0;
+      return false;
     }
     int first = run.neighbour(0);
     Run between = runs.get(first);
     if (between.neighbourCount() != 1) {
-      return 0;
+      return false;
     }
     long[] middle = way.jointsBack(index - first);
     long[] other = way.jointsBack(index - between.neighbour(0));
     if (middle.length == 0 || other.length == 0) {
-      return 0;
+      return false;
     }
-    long board = stock.longest();
-    long step = Math.floorMod(joints[0] - middle[0], board);
-    long stepBefore = Math.floorMod(middle[0] - other[0], board);
-    boolean line = Math.floorMod(joints[0] - other[0], board) == 0;
-    return line || step == stepBefore ? IN_LINE : 0;
+    long step = joints[0] - middle[0];
+    long stepBefore = middle[0] - other[0];
+    return aroundBoard(step + stepBefore) <= IN_LINE || aroundBoard(step - stepBefore) <= EQUAL_STEPS;
+  }
+
+  /** The distance to the nearest whole number of boards. */
+  private long aroundBoard(long length) {
+    long over = Math.floorMod(length, stock.longest());
+    return Math.min(over, stock.longest() - over);
   }
 }

@@ -19,21 +19,25 @@ final class Layer {
   /** Offcuts with their left end machined, in rising order of length: good for end pieces. */
   final long[] forEnds;
   final int breaches;
+  /** Rows that make an H or a stair pattern with the two before them. */
+  final int patterns;
   final double penalty;
   double rank;
 
-  Layer(Layer before, long[] joints, int[] opened, long[] forStarts, long[] forEnds, int breaches, double penalty) {
+  Layer(Layer before, long[] joints, int[] opened, long[] forStarts, long[] forEnds, int breaches,
+      int patterns, double penalty) {
     this.before = before;
     this.joints = joints;
     this.opened = opened;
     this.forStarts = forStarts;
     this.forEnds = forEnds;
     this.breaches = breaches;
+    this.patterns = patterns;
     this.penalty = penalty;
   }
 
   static Layer first(Stock stock) {
-    return new Layer(null, new long[0], new int[stock.lengths.length], new long[0], new long[0], 0, 0);
+    return new Layer(null, new long[0], new int[stock.lengths.length], new long[0], new long[0], 0, 0, 0);
   }
 
   /** The joints of the run that lies {@code back} runs before the next one; 1 is the last run laid. */
