@@ -63,7 +63,10 @@ final class PlanCommand implements Callable<Integer> {
     }
     List<Results> results = new ArrayList<>();
     for (int i = 0; i < inputs.size(); i++) {
-      results.add(Results.of(out.resolve(inputs.get(i).folder()), files.get(i), plans.get(i)));
+      JobFile file = files.get(i);
+      FloorPlan plan = plans.get(i);
+      Path folder = out.resolve(inputs.get(i).folder());
+      results.add(Heartbeat.during(console, "drawing " + inputs.get(i).typed(), () -> Results.of(folder, file, plan)));
     }
     results.forEach(Results::write);
     for (int i = 0; i < inputs.size(); i++) {

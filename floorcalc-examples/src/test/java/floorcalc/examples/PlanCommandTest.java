@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.examples.job.BrokenJobs;
 import java.io.IOException;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,9 +12,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.xml.sax.InputSource;
 
 class PlanCommandTest {
   private static final String SMALL = "{\"format\":\"floorcalc-job/1\",\"title\":\"Küche\",\"board\":{\"length\":2200,"
@@ -205,6 +208,27 @@ class PlanCommandTest {
     Ran ran = Ran.with("plan", job.toString());
     assertThat(ran.exit()).isEqualTo(2);
     assertThat(ran.err()).contains("--out").endsWith("For help: floorcalc plan --help\n");
+  }
+
+  @Test
+  void namesOfAnyKindGiveSafeFilesAndSoundMarkup() throws Exception {
+    String rooms = "[{\"name\":\"=<b a='\\\"&amp;'> ]]>\",\"outline\":[[0,0],[900,0],[900,700],[0,700]]},"
+        + "{\"name\":\"../../書斎\",\"outline\":[[0,0],[900,0],[900,700],[0,700]]},"
+        + "{\"name\":\"غرفة\",\"outline\":[[0,0],[900,0],[900,700],[0,700]]},"
+        + "{\"name\":\"" + "long ".repeat(39) + "\",\"outline\":[[0,0],[900,0],[900,700],[0,700]]}]";
+    Path odd = write("odd & <names>.json", SMALL.substring(0, SMALL.indexOf("\"rooms\":")) + "\"rooms\":" + rooms + "}");
+    Ran ran = Ran.with("plan", odd.toString(), "--out", out.toString());
+    assertThat(ran.exit()).as(ran.err()).isZero();
+    assertThat(written()).hasSize(8).allMatch(name -> name.matches("odd & <names>/[a-z0-9.-]{1,60}"));
+    for (String name : written()) {
+      String text = Files.readString(out.resolve(name), StandardCharsets.UTF_8);
+      if (name.endsWith(".svg") || name.endsWith(".html")) {
+        DocumentBuilderFactory.newInstance().newDocumentBuilder()
+            .parse(new InputSource(new StringReader(text.replace("<!DOCTYPE html>\n", ""))));
+        assertThat(text).doesNotContain("<b a");
+      }
+    }
+    assertThat(Docs.faultsOfPlan(Files.readAllBytes(out.resolve("odd & <names>").resolve("plan.json")))).isEmpty();
   }
 
   @Test

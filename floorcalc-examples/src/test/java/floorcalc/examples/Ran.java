@@ -33,6 +33,6 @@ public record Ran(int exit, String out, String err) {
 
   /** The lines of standard error but for progress, which depends on how fast the machine is. */
   public List<String> complaints() {
-    return err.lines().filter(line -> !line.startsWith("planning ")).toList();
+    return err.lines().filter(line -> !line.matches("(planning|drawing) .* … [0-9]+ s")).toList();
   }
 }

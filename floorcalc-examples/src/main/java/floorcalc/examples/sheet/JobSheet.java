@@ -58,7 +58,7 @@ public final class JobSheet {
         .line("</head>").line("<body>").line("<main>").raw("<h1><span>Job sheet</span> ").name(plan.title()).line("</h1>");
     html.line("<p class=\"lead\">" + (figures.inches() ? "Lengths in feet and inches to 1/16, millimetres in brackets" : "Lengths in millimetres")
         + ". <b>Near</b> is towards the starting wall, <b>far</b> away from it; <b>left</b> and <b>right</b> are yours when"
-        + " the starting wall is behind you.</p>");
+        + " the starting wall is behind you. Read the <a href=\"#s-cautions\">cautions</a> near the end before you saw.</p>");
   }
 
   private void closing() {

@@ -17,6 +17,7 @@ final class SheetStyle {
       em { font-style: normal; font-size: 9pt; }
       code { font: inherit; font-variant-numeric: tabular-nums; }
       .lead { font-size: 9.5pt; }
+      a { color: inherit; }
       .bring { display: grid; grid-template-columns: repeat(4, 1fr); gap: 0 4mm; margin-bottom: 3mm; }
       .bring div { border-top: .5mm solid #000; padding-top: 1mm; }
       .bring strong { display: block; font-size: 20pt; line-height: 1.1; }

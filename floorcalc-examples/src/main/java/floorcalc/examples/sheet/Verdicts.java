@@ -62,7 +62,7 @@ final class Verdicts {
   }
 
   private void checks() {
-    html.line("<table>").line("<caption>Checks</caption>").columns("20 60 32 40 34")
+    html.line("<table>").line("<caption>Checks</caption>").columns("20 52 38 34 46")
         .heads(List.of("Result", "Check", "Found", "Limit", "Whose limit"));
     html.line("<tbody>");
     for (Check check : plan.checks()) {
