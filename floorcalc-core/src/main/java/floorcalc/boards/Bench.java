@@ -106,12 +106,12 @@ final class Bench {
   }
 
   private long alongFrom(PieceWanted piece, Offcut from) {
-    boolean machinedLow = from.alongFrom == 0;
-    boolean machinedHigh = from.alongTo == boardLengths[from.board()];
+    boolean factoryLow = from.alongFrom == 0;
+    boolean factoryHigh = from.alongTo == boardLengths[from.board()];
     return switch (piece.ends()) {
       case BOTH, LOW -> from.alongFrom;
       case HIGH -> from.alongTo - piece.span();
-      case NONE -> machinedLow && !machinedHigh ? from.alongTo - piece.span() : from.alongFrom;
+      case NONE -> factoryLow && !factoryHigh ? from.alongTo - piece.span() : from.alongFrom;
     };
   }
 

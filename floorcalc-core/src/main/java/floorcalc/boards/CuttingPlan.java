@@ -13,8 +13,8 @@ import java.util.List;
  * Which piece is cut from which board. Immutable and thread-safe.
  * <p>
  * Pieces are cut in laying order, so a piece always comes from a board opened in its own or an earlier row. A board gives
- * at most one left-hand part (an end piece) and one right-hand part (a start piece), and pieces without machined ends from
- * its middle. Two ways of pairing are tried: each piece takes the shortest offcut on hand that holds it; or end pieces and
+ * at most one left-hand part (an end piece) and one right-hand part (a start piece), and pieces that need no factory end
+ * from its middle. Two ways of pairing are tried: each piece takes the shortest offcut on hand that holds it; or end pieces and
  * start pieces are paired beforehand, the longest end piece with the longest start piece that fits beside it and a saw
  * kerf, which gives the most pairs there can be. The one that opens fewer boards is kept, the first where they are equal.
  */

@@ -1,6 +1,6 @@
 package floorcalc.boards;
 
-/** Which ends of a piece meet the next board of the row and must be machined ends. */
+/** Which ends of a piece meet the next board of the row and must be factory ends, not sawn ones. */
 public enum Ends {
   /** Both ends face a gap and may be sawn. */
   NONE,
@@ -12,7 +12,7 @@ public enum Ends {
   BOTH;
 
   /**
-   * Tells whether the end at low x must be machined.
+   * Tells whether the end at low x must be a factory end.
    *
    * @return true for {@link #LOW} and {@link #BOTH}
    */
@@ -21,7 +21,7 @@ public enum Ends {
   }
 
   /**
-   * Tells whether the end at high x must be machined.
+   * Tells whether the end at high x must be a factory end.
    *
    * @return true for {@link #HIGH} and {@link #BOTH}
    */

@@ -5,7 +5,7 @@ import java.util.function.IntFunction;
 
 /**
  * Lays as many layers do without looking ahead: the offcut of the last end piece starts the next row where the rules
- * allow it, shortened if that helps, else a new board does.
+ * allow it, else a whole board or a plain part of one does.
  */
 final class JointHabit {
   private final List<Run> runs;

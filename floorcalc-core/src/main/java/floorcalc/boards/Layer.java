@@ -14,9 +14,9 @@ final class Layer {
   final Layer before;
   final long[] joints;
   final int[] opened;
-  /** Offcuts with their right end machined, in rising order of length: good for start pieces. */
+  /** Offcuts with a factory end on the right, in rising order of length: good for start pieces. */
   final long[] forStarts;
-  /** Offcuts with their left end machined, in rising order of length: good for end pieces. */
+  /** Offcuts with a factory end on the left, in rising order of length: good for end pieces. */
   final long[] forEnds;
   final int breaches;
   /** Rows that make an H or a stair pattern with the two before them. */

@@ -6,7 +6,8 @@ import java.util.Objects;
 /**
  * A piece that the floor needs, as the rectangle that encloses it. Immutable and thread-safe.
  * <p>
- * Across the board a piece keeps its place in the row: an edge that meets the neighbouring row then is a machined edge.
+ * Across the board a piece keeps its place in the row: an edge that meets the neighbouring row is then a factory edge
+ * of its board.
  */
 public final class PieceWanted {
   private final int row;

@@ -8,7 +8,8 @@ import java.util.List;
  * Where the end joints of every run fall. Immutable and thread-safe.
  * <p>
  * Three ways to find them: {@link #search} looks ahead and saves boards, {@link #habit} does what a layer does without
- * looking ahead, {@link #pattern} follows a fixed shift from row to row.
+ * looking ahead, {@link #pattern} follows a fixed shift from row to row. None of them promises to beat another on every
+ * floor; {@code floorcalc.FloorPlanner} lays by search and by habit and keeps the better floor.
  */
 public final class RunLayout {
   private final long[][] joints;
@@ -32,7 +33,8 @@ public final class RunLayout {
   }
 
   /**
-   * Lays by habit: each row starts with the offcut of the row before where the rules allow it, else with a new board.
+   * Lays by habit: each row starts with the offcut of the row before where the rules allow it, else with a board or a
+   * plain part of one.
    *
    * @param runs the runs in laying order, not null
    * @param goods the boards, not null
@@ -50,7 +52,7 @@ public final class RunLayout {
    * @param goods the boards, of one length, not null
    * @param rules the rules, not null
    * @param pattern the shift, not null, not free
-   * @param anchor the place of a joint of row 0, in nanometres
+   * @param anchor the place of a joint of row 0 along the row, in nanometres; any place a board's length on does as well
    * @return the layout, not null
    * @throws IllegalArgumentException if the pattern is free or the boards are of several lengths
    */

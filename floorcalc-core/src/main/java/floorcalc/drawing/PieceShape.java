@@ -41,10 +41,10 @@ record PieceShape(Row row, int number, LaidPiece piece, Shape shape, double a0, 
 
   /**
    * Tells whether a side of the outline is sawn: it is not on the rectangle cut from the board, or it is on a side of
-   * that rectangle that is not a machined end or edge of the board.
+   * that rectangle that is not a factory end or edge of the board.
    *
    * @param boardLength the length of the board that the piece comes from
-   * @param fullWidth the width that a board shows between its machined edges
+   * @param fullWidth the width that a board shows between its factory edges
    */
   boolean sawn(Frame frame, int ring, int corner, Length boardLength, Length fullWidth) {
     if (ring > 0) {

@@ -15,7 +15,7 @@ import java.util.Objects;
  * @param rows its rows, from the starting wall on; not null
  */
 public record Bay(String bay, String room, Direction direction, Outline laid, List<Row> rows) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null and copies the lists given. */
   public Bay {
     Objects.requireNonNull(bay, "bay");
     Objects.requireNonNull(room, "room");

@@ -10,7 +10,7 @@ import java.util.Objects;
  * @param higherBy how much higher it is than this floor, negative if lower; not null
  */
 public record Beyond(String finish, Length higherBy) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null. */
   public Beyond {
     Objects.requireNonNull(finish, "finish");
     Objects.requireNonNull(higherBy, "higherBy");

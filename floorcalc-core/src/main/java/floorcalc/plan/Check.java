@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param source whose limit it is, not null
  */
 public record Check(String check, String found, String limit, Verdict verdict, Source source) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null. */
   public Check {
     Objects.requireNonNull(check, "check");
     Objects.requireNonNull(found, "found");

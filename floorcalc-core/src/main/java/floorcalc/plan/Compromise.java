@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param because why it could not be kept, not null
  */
 public record Compromise(String rule, String where, Length required, Length found, String because) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null. */
   public Compromise {
     Objects.requireNonNull(rule, "rule");
     Objects.requireNonNull(where, "where");

@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param acrossTo the rectangle's edge at high y, measured likewise; not null
  */
 public record Cut(int board, Length alongFrom, Length alongTo, Length acrossFrom, Length acrossTo) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null. */
   public Cut {
     Objects.requireNonNull(alongFrom, "alongFrom");
     Objects.requireNonNull(alongTo, "alongTo");

@@ -7,9 +7,9 @@ import java.util.Optional;
 
 /** How the direction of the boards is chosen. Immutable and thread-safe. */
 public final class DirectionChoice implements Serializable {
-  /** Along the longest wall of each room. */
+  /** Along the longest wall of each room, from 0 up to 180 degrees; of equally long walls the first. */
   public static final DirectionChoice LONGEST_WALL = new DirectionChoice("longest-wall", null);
-  /** The one of the wall directions that needs the fewest boards. */
+  /** Of the directions along and square to the longest walls, for each room alone, the one that needs the fewest boards. */
   public static final DirectionChoice FEWEST_BOARDS = new DirectionChoice("fewest-boards", null);
 
   private static final long serialVersionUID = 1L;

@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param beyond the floor beyond, not null
  */
 public record Door(String name, Point from, Point to, String leadsTo, Beyond beyond) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null. */
   public Door {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(from, "from");

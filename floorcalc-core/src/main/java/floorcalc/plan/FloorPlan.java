@@ -37,7 +37,7 @@ public record FloorPlan(
     List<Finding> findings,
     List<String> cautions,
     List<Worked> working) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null and copies the lists given. */
   public FloorPlan {
     Objects.requireNonNull(title, "title");
     bays = List.copyOf(bays);

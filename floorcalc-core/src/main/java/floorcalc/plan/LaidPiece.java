@@ -15,7 +15,7 @@ import java.util.Objects;
  * @param from the part of the board that it is cut from, not null
  */
 public record LaidPiece(String piece, int run, PieceKind kind, Ring outline, List<Ring> holes, Cut from) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null and copies the lists given. */
   public LaidPiece {
     Objects.requireNonNull(piece, "piece");
     Objects.requireNonNull(kind, "kind");

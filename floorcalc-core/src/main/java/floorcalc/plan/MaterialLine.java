@@ -15,7 +15,7 @@ import java.util.Objects;
  * @param working how the quantity was worked out, not null
  */
 public record MaterialLine(String item, String net, BigDecimal quantity, String unit, List<Step> working) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null and copies the lists given. */
   public MaterialLine {
     Objects.requireNonNull(item, "item");
     Objects.requireNonNull(net, "net");

@@ -11,7 +11,7 @@ import java.util.Objects;
  * @param openedInRow the bay and row in which it is first cut or laid, such as {@code "study-1.1"}; not null
  */
 public record OpenedBoard(int board, Length length, String openedInRow) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null. */
   public OpenedBoard {
     Objects.requireNonNull(length, "length");
     Objects.requireNonNull(openedInRow, "openedInRow");

@@ -8,6 +8,6 @@ public enum PieceKind {
   FULL,
   /** The left-hand part of a board: its left end meets the board before, its right end is sawn and faces the gap. */
   END,
-  /** A piece that meets no other end: it fills its run alone. */
+  /** A piece whose ends both face a gap: it fills its run alone, or a notch parts it from what lies beside it. */
   SINGLE
 }

@@ -11,9 +11,11 @@ import java.util.Objects;
  * @param diameter its outer diameter, not null, more than zero
  */
 public record Pipe(Point at, Length diameter) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null and that the diameter is more than zero. */
   public Pipe {
     Objects.requireNonNull(at, "at");
-    Objects.requireNonNull(diameter, "diameter");
+    if (!Objects.requireNonNull(diameter, "diameter").isPositive()) {
+      throw new IllegalArgumentException("the diameter of a pipe must be more than 0 mm, but was " + diameter);
+    }
   }
 }

@@ -14,7 +14,7 @@ import java.util.Objects;
  * @param because why it is there, not null
  */
 public record Profile(String kind, Point from, Point to, Length length, String because) {
-  /** Checks that no part is null and copies the lists. */
+  /** Checks that no part is null. */
   public Profile {
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(from, "from");

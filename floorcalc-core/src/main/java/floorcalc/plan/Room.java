@@ -8,7 +8,7 @@ import java.util.Objects;
  * A room as it stands: its outline and what is fixed in it.
  *
  * @param name its name, not null, not blank, used to name its bays
- * @param outline the walls and voids, not null, valid
+ * @param outline the walls and voids, not null; one with faults is refused when the job is planned
  * @param doors its door openings, not null
  * @param pipes its pipes, not null
  * @param subfloor what the floor is laid on, not null
