@@ -8,9 +8,7 @@ import floorcalc.working.Calculated;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
-import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -51,20 +49,20 @@ public final class BoardBound {
     RuleValue<Length> kerf = rules.get(LayingRules.SAW_KERF);
     List<Step> steps = new ArrayList<>();
     steps.add(new Step("boards-by-length", "How many boards does the length of the rows take at least?",
-        "ceil((S + n·c) / (P + c))",
+        "b1 = ceil((S + n * c) / (P + c))",
         List.of(Term.of("S", "length that pieces must cover, none of them side by side", Length.ofNanometres(sums.along)),
             Term.of("n", "least number of pieces in it", sums.pieces), new Term("c", "saw kerf", kerf.value(), kerf.source()),
             Term.of("P", "longest board", goods.longest())),
         byLength, Source.DEFINITION));
     steps.add(new Step("boards-by-area", "How many boards does the area of the floor take at least?",
-        "ceil((T + A) / ((P + c)·(w + c)))",
+        "b2 = ceil((T + A) / ((P + c) * (w + c)))",
         List.of(Term.of("T", "stretches of rows, each piece enlarged by the kerf", Area.ofSquareNanometres(sums.enlarged)),
             Term.of("A", "floor of odd shape", rest), new Term("c", "saw kerf", kerf.value(), kerf.source()),
             Term.of("P", "longest board", goods.longest()), Term.of("w", "laid pitch", goods.laidPitch())),
         byArea, Source.DEFINITION));
     Area board = goods.longest().times(goods.laidPitch());
     int byFloor = ceiling(floor.toHalfSquareNanometres(), board.toHalfSquareNanometres());
-    steps.add(new Step("boards-by-floor", "How many boards does the floor fill, with nothing lost?", "ceil(F / (P·w))",
+    steps.add(new Step("boards-by-floor", "How many boards does the floor fill, with nothing lost?", "b3 = ceil(F / (P * w))",
         List.of(Term.of("F", "floor laid", floor), Term.of("P", "longest board", goods.longest()),
             Term.of("w", "laid pitch", goods.laidPitch())),
         byFloor, Source.DEFINITION));
@@ -95,9 +93,9 @@ public final class BoardBound {
     PriceGame game = new PriceGame(runs, counted(runs, stretches, stock), stock);
     int byPrices = Math.min(game.play(found), found);
     List<Step> steps = new ArrayList<>(plain.steps());
-    BigDecimal cheapest = BigDecimal.valueOf(game.value()).setScale(4, RoundingMode.DOWN);
     steps.add(new Step("boards-by-prices", "What does the cheapest way to lay all rows cost at the best prices found?",
-        "ceil(C)", List.of(Term.of("C", "boards' worth of the cheapest way, to four decimals", cheapest.toPlainString()),
+        "b4 = ceil(C), with m and d kept",
+        List.of(Term.of("C", "boards' worth of the cheapest way, less a millionth, to four decimals", game.shown()),
             new Term("m", "least end piece", rules.value(LayingRules.MINIMUM_END_PIECE),
                 rules.get(LayingRules.MINIMUM_END_PIECE).source()),
             new Term("d", "least joint offset", rules.value(LayingRules.MINIMUM_JOINT_OFFSET),

@@ -1,6 +1,6 @@
 package floorcalc.boards;
 
-/** Which edges of a piece meet a neighbouring row and must be machined edges. */
+/** Which edges of a piece meet a neighbouring row and must be factory edges, not sawn ones. */
 public enum Edges {
   /** Both edges face a gap and may be sawn. */
   NONE,

@@ -2,10 +2,10 @@ package floorcalc.boards;
 
 /** What the search goes by: the worth of offcuts on hand, and what the runs still to lay cost at least. */
 interface Guide {
-  /** The worth in boards of an offcut with a machined right end. */
+  /** The worth in boards of an offcut with a factory end on the right. */
   double startOffcut(long length);
 
-  /** The worth in boards of an offcut with a machined left end. */
+  /** The worth in boards of an offcut with a factory end on the left. */
   double endOffcut(long length);
 
   /** What the runs after one cost at least, in boards, up to a constant; by the place of that run's first joint. */

@@ -1,5 +1,7 @@
 package floorcalc.boards;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 
@@ -96,8 +98,9 @@ final class PriceGame {
     return (int) StrictMath.ceil(best - ROUNDING);
   }
 
-  double value() {
-    return best;
+  /** The value of the game less what rounding may have added, to four decimals, such that it rounds up to the bound. */
+  String shown() {
+    return BigDecimal.valueOf(best - ROUNDING).setScale(4, RoundingMode.CEILING).toPlainString();
   }
 
   PriceList prices() {

@@ -4,11 +4,11 @@ import floorcalc.measure.Length;
 import java.util.Objects;
 
 /**
- * A stretch of a run whose pieces all meet a neighbouring row, or none, in the same way.
+ * A part of a run whose pieces all meet the neighbouring rows in the same way: the one before, the one after, both or none.
  *
  * @param length the length of the stretch, not null, not negative
  * @param width the least width across of any piece that covers part of it, not null, more than zero
- * @param edges which machined edges every piece that covers part of it needs, not null
+ * @param edges which factory edges every piece that covers part of it needs, not null
  */
 public record Stretch(Length length, Length width, Edges edges) {
   /** Checks that the sizes are not negative. */

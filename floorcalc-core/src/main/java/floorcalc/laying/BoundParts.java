@@ -13,9 +13,9 @@ import java.util.List;
 /**
  * What every plan with the same rows must cover, for the bound on boards.
  * <p>
- * A piece that covers a place where its run borders on a row line needs the machined edge there. Where the slanted ends of
- * a run are shorter than the least end piece they belong to pieces that reach further in, unless a piece of that run broke
- * the rule. A run that borders on no row line counts by its area.
+ * A piece that covers a place where its run borders on a row line needs the factory edge there. Where the slanted ends of
+ * a run are shorter than the least end piece, and than any board, which may be laid whole, they belong to pieces that reach
+ * further in, unless a piece of that run broke the rule. A run that borders on no row line counts by its area.
  */
 final class BoundParts {
   /** A stretch for each run, of no length where the run has none. */
@@ -28,18 +28,20 @@ final class BoundParts {
   static BoundParts of(JobLaying laying, long minimumPiece) {
     BoundParts parts = new BoundParts();
     Length pitch = laying.job().board().laidPitch();
+    List<Length> boards = laying.job().board().lengths();
+    long least = Math.min(minimumPiece, boards.get(boards.size() - 1).toNanometres());
     List<BayPlan> bays = laying.bays();
     for (int i = 0; i < bays.size(); i++) {
       BitSet broken = new BitSet();
       for (ShapedPiece piece : laying.pieces().get(i)) {
-        if (piece.length() < minimumPiece) {
+        if (piece.length() < least) {
           broken.set(piece.run().index());
         }
       }
       for (FrameRow row : bays.get(i).bay().rows()) {
         for (FrameRun run : row.runs()) {
           parts.runs.add(laying.runs().get(run.index()));
-          parts.add(run, pitch, broken.get(run.index()) ? 0 : minimumPiece);
+          parts.add(run, pitch, broken.get(run.index()) ? 0 : least);
         }
       }
     }

@@ -8,6 +8,7 @@ import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleSet;
 import floorcalc.working.Calculated;
 import floorcalc.working.Source;
+import floorcalc.working.StepChecks;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -60,14 +61,14 @@ class BoardBoundTest {
         Area.ofSquareMillimetres(600_000), GOODS, RULES);
     assertThat(bound.explain()).isEqualTo("""
         boards-by-length: How many boards does the length of the rows take at least?
-          ceil((S + n·c) / (P + c))
+          b1 = ceil((S + n * c) / (P + c))
             S = 3000 mm  (length that pieces must cover, none of them side by side)
             n = 2  (least number of pieces in it)
             c = 3 mm  (saw kerf; common practice, no source)
             P = 2000 mm  (longest board)
           = 2  [definition]
         boards-by-area: How many boards does the area of the floor take at least?
-          ceil((T + A) / ((P + c)·(w + c)))
+          b2 = ceil((T + A) / ((P + c) * (w + c)))
             T = 0.610218 m²  (stretches of rows, each piece enlarged by the kerf)
             A = 0 m²  (floor of odd shape)
             c = 3 mm  (saw kerf; common practice, no source)
@@ -75,11 +76,18 @@ class BoardBoundTest {
             w = 200 mm  (laid pitch)
           = 2  [definition]
         boards-by-floor: How many boards does the floor fill, with nothing lost?
-          ceil(F / (P·w))
+          b3 = ceil(F / (P * w))
             F = 0.6 m²  (floor laid)
             P = 2000 mm  (longest board)
             w = 200 mm  (laid pitch)
           = 2  [definition]""");
+  }
+
+  @Test
+  void theWorkingCanBeWorkedAgain() {
+    List<Stretch> stretches = List.of(stretch(3000, 200, Edges.BOTH), stretch(1234, 77, Edges.LOW), stretch(900, 150, Edges.HIGH));
+    StepChecks.assertStepsHold(
+        BoardBound.of(stretches, Area.ofSquareMillimetres(654_321), Area.ofSquareMillimetres(1_500_000), GOODS, RULES));
   }
 
   @Test

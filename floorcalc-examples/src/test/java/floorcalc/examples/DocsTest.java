@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import floorcalc.FloorPlanner;
 import floorcalc.boards.BoardGoods;
 import floorcalc.drawing.FloorDrawing;
+import floorcalc.joints.JointPattern;
 import floorcalc.measure.Length;
 import floorcalc.outline.Wkt;
 import floorcalc.plan.FloorJob;
@@ -134,7 +135,7 @@ class DocsTest {
     BoardGoods goods = BoardGoods.of(Length.parse("1.2 m"), Length.parse("250 mm"), Length.parse("14 mm"), 5);
     Room porch = Room.of("Porch", Wkt.parse("POLYGON ((0 0, 3020 0, 3020 770, 0 770, 0 0),"
         + " (1510 250, 1790 250, 1790 520, 1510 520, 1510 250))"));
-    FloorJob job = FloorJob.of("A column", goods).room(porch).build();
+    FloorJob job = FloorJob.of("A column", goods).pattern(JointPattern.ofFraction(1, 3)).room(porch).build();
     FloorPlan plan = FloorPlanner.plan(job);
     String drawn = FloorDrawing.of(job, plan, plan.bays().get(0)).toSvg();
     Path picture = DOCS.resolve("porch.svg");
