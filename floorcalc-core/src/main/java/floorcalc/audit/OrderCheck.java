@@ -36,22 +36,12 @@ final class OrderCheck {
 
   private static void checkSpare(FloorJob job, BoardBook book, Order order, Breaches breaches) {
     BigDecimal share = job.rules().value(LayingRules.SPARE_SHARE);
-    int[] used = usedByLength(job, book);
-    BigDecimal least = roundedUp(share, book.size());
-    BigDecimal most = BigDecimal.ZERO;
-    for (int boards : used) {
-      most = most.add(roundedUp(share, boards));
-    }
-    BigDecimal spare = BigDecimal.valueOf(order.spare());
-    if (spare.compareTo(least) < 0 || spare.compareTo(most.max(least)) > 0) {
+    BigDecimal expected = share.multiply(BigDecimal.valueOf(book.size())).setScale(0, RoundingMode.CEILING);
+    if (expected.compareTo(BigDecimal.valueOf(order.spare())) != 0) {
       breaches.add(Code.SPARE, WHERE, "spare is " + Words.count(order.spare(), "board") + "; " + share + " of "
-          + Words.count(book.size(), "board") + ", rounded up to whole boards, is " + least,
+          + Words.count(book.size(), "board") + ", rounded up to whole boards, is " + expected,
           job.rules().get(LayingRules.SPARE_SHARE).source());
     }
-  }
-
-  private static BigDecimal roundedUp(BigDecimal share, int boards) {
-    return share.multiply(BigDecimal.valueOf(boards)).setScale(0, RoundingMode.CEILING);
   }
 
   private static void checkPacks(FloorJob job, BoardBook book, Order order, Breaches breaches) {
@@ -65,36 +55,31 @@ final class OrderCheck {
           + order.packs() * perPack);
     }
     int[] used = usedByLength(job, book);
-    if (!isEnough(job, book.size(), used, order, order.packs(), 0)) {
+    if (!isEnough(job, book.size(), used, order, order.packs())) {
       breaches.add(Code.PACKS_TOO_FEW, WHERE, Words.count(order.packs(), "pack") + " of " + job.board().pack()
           + " do not hold " + Words.count(book.size(), "board") + " used and " + order.spare() + " spare");
-    } else if (order.packs() > 0 && isEnough(job, book.size(), used, order, order.packs() - 1L, 1)) {
+    } else if (order.packs() > 0 && isEnough(job, book.size(), used, order, order.packs() - 1L)) {
       breaches.add(Code.PACKS_TOO_MANY, WHERE, Words.count(order.packs() - 1L, "pack") + " of " + job.board().pack()
           + " would hold " + Words.count(book.size(), "board") + " used and " + order.spare() + " spare; the order says "
           + order.packs());
     }
   }
 
-  /**
-   * Whether packs hold the boards used, length by length, and the spare boards. Which lengths the spare boards have is
-   * not stated, so one pack fewer is called enough only if it also holds the spare share of each length.
-   */
-  private static boolean isEnough(FloorJob job, int boards, int[] used, Order order, long packs, int spareOfEach) {
+  /** Whether packs hold the boards used, length by length, and the spare boards of any length. */
+  private static boolean isEnough(FloorJob job, int boards, int[] used, Order order, long packs) {
     List<PackContent> pack = job.board().pack();
-    BigDecimal share = job.rules().value(LayingRules.SPARE_SHARE);
     long needed = order.spare() + (long) boards;
     long held = 0;
     for (int i = 0; i < used.length; i++) {
       held += packs * pack.get(i).perPack();
-      long each = used[i] + (spareOfEach == 0 ? 0 : Math.max(0, roundedUp(share, used[i]).longValue()));
-      if (packs * pack.get(i).perPack() < each) {
+      if (packs * pack.get(i).perPack() < used[i]) {
         return false;
       }
     }
     return held >= needed;
   }
 
-  static int[] usedByLength(FloorJob job, BoardBook book) {
+  private static int[] usedByLength(FloorJob job, BoardBook book) {
     int[] used = new int[job.board().pack().size()];
     for (int i = 0; i < book.size(); i++) {
       if (book.kind(i) >= 0) {

@@ -176,11 +176,17 @@ final class Draft {
 
   /** Counts the order anew, with the bound that the area alone gives. */
   void countOrder() {
-    int perPack = job.board().pack().stream().mapToInt(PackContent::perPack).sum();
+    int perPack = 0;
+    int least = 0;
+    for (PackContent content : job.board().pack()) {
+      perPack += content.perPack();
+      int used = (int) boards.stream().filter(board -> board.length().equals(content.length())).count();
+      least = Math.max(least, (used + content.perPack() - 1) / content.perPack());
+    }
     boardsUsed = boards.size();
     boardsAtLeast = boards.size();
     spare = (2 * boards.size() + 99) / 100;
-    packs = (boards.size() + spare + perPack - 1) / perPack;
+    packs = Math.max(least, (boards.size() + spare + perPack - 1) / perPack);
     boardsInPacks = packs * perPack;
   }
 

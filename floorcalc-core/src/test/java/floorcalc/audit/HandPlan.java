@@ -1,6 +1,7 @@
 package floorcalc.audit;
 
 import floorcalc.boards.BoardGoods;
+import floorcalc.boards.PackContent;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
@@ -8,6 +9,7 @@ import floorcalc.outline.Ring;
 import floorcalc.plan.Compromise;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.OpenedBoard;
 import floorcalc.plan.PieceKind;
 import floorcalc.plan.Room;
 import floorcalc.rules.LayingRules;
@@ -48,7 +50,7 @@ final class HandPlan {
   static Stream<String> names() {
     return Stream.of("two boards", "bond", "bond at 90", "bond at 180", "bond at 270", "bond at 37.5", "bond at 211.3",
         "L", "L at 37.5", "ripped rows", "column", "notches", "hole in a board", "slanted wall", "slanted wall at 123.4",
-        "two runs");
+        "two runs", "mixed lengths");
   }
 
   static Draft named(String name) {
@@ -64,6 +66,7 @@ final class HandPlan {
       case "hole in a board" -> holeInABoard();
       case "slanted wall" -> slantedWall(degrees);
       case "two runs" -> twoRuns();
+      case "mixed lengths" -> mixedLengths();
       default -> throw new IllegalArgumentException(name);
     };
   }
@@ -194,9 +197,33 @@ final class HandPlan {
         .done();
   }
 
+  /** Boards of 2 m and 1.5 m from packs of three and two; joints at 1500 and 3500, then 1000, 2500 and 4500. */
+  static Draft mixedLengths() {
+    Length longer = Length.ofMillimetres(2000);
+    Length shorter = Length.ofMillimetres(1500);
+    BoardGoods mixed = BoardGoods.mixed(List.of(new PackContent(longer, 3), new PackContent(shorter, 2)),
+        Length.ofMillimetres(200), Length.ofMillimetres(14));
+    Draft draft = new HandPlan(mixed, 0).room(-10, -10, 5010, -10, 5010, 410, -10, 410)
+        .laid(0, 0, 5000, 0, 5000, 400, 0, 400)
+        .row(200).rectangle(1, PieceKind.FULL, 1, 0, 1500, 0, 200, 0, 0)
+        .rectangle(1, PieceKind.FULL, 2, 0, 2000, 0, 200, 1500, 0)
+        .rectangle(1, PieceKind.FULL, 3, 0, 1500, 0, 200, 3500, 0)
+        .row(200).rectangle(1, PieceKind.START, 4, 1000, 2000, 0, 200, 0, 200)
+        .rectangle(1, PieceKind.FULL, 5, 0, 1500, 0, 200, 1000, 200)
+        .rectangle(1, PieceKind.FULL, 6, 0, 2000, 0, 200, 2500, 200)
+        .rectangle(1, PieceKind.END, 4, 0, 500, 0, 200, 4500, 200)
+        .done();
+    for (int board : new int[] {1, 3, 5}) {
+      draft.boards.set(board - 1, new OpenedBoard(board, shorter, draft.boards.get(board - 1).openedInRow()));
+    }
+    draft.countOrder();
+    draft.addUpLedger();
+    return draft;
+  }
+
   /**
-   * A board of 500 mm by 200 mm cut like a mill: four sails of 300 mm by 60 mm or 60 mm by ... around the hub. The floor
-   * is five niches, far apart, each a bay of one row; no straight cut through the board misses all the pieces.
+   * A board of 500 mm by 200 mm cut like the sails of a mill. The floor is four niches, far apart, each a bay of one row;
+   * the pieces lie a saw cut apart, but no straight cut through the board misses all of them.
    */
   static Draft pinwheel() {
     BoardGoods boards = BoardGoods.of(Length.ofMillimetres(500), Length.ofMillimetres(200), Length.ofMillimetres(14), 5);

@@ -240,6 +240,9 @@ class SpoiltPlanTest {
             Code.OPENED_LATE, Code.OPENED_ELSEWHERE, Code.KERF),
         spoil("a board of a length that is not sold", "two boards",
             d -> d.boards.set(0, new OpenedBoard(1, Length.ofMillimetres(1300), "study-1.1")), Code.BOARD_LENGTH),
+        spoil("a board of another length that is sold", "mixed lengths",
+            d -> d.boards.set(0, new OpenedBoard(1, Length.ofMillimetres(2000), "study-1.1")),
+            Code.SAWN_END, Code.PIECE_KIND),
         spoil("a saw cut of 2.999999 mm", "two runs", d -> {
           d.piece(3, 2).alongFrom -= 1;
           d.piece(3, 2).alongTo -= 1;
@@ -481,6 +484,16 @@ class SpoiltPlanTest {
           d.boardsInPacks = 0;
           d.addUpLedger();
         }, Code.PACKS_TOO_FEW, Code.LEDGER_NEGATIVE),
+        spoilSums("one mixed pack too few", "mixed lengths", d -> {
+          d.packs = 1;
+          d.boardsInPacks = 5;
+          d.addUpLedger();
+        }, Code.PACKS_TOO_FEW, Code.LEDGER_NEGATIVE),
+        spoilSums("one mixed pack too many", "mixed lengths", d -> {
+          d.packs++;
+          d.boardsInPacks += 5;
+          d.addUpLedger();
+        }, Code.PACKS_TOO_MANY),
         spoilSums("one pack too many", "bond", d -> {
           d.packs++;
           d.boardsInPacks += 5;
@@ -649,7 +662,6 @@ class SpoiltPlanTest {
     draft.ledger[to] = draft.ledger[to].plus(area);
   }
 
-  /** Four pieces of one board around a fifth, like the sails of a mill: a room of 490 mm by 190 mm laid in one row. */
   private static void pinwheel(Draft draft) {
     Draft mill = HandPlan.pinwheel();
     draft.job = mill.job;
