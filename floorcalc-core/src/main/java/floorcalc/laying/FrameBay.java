@@ -1,5 +1,6 @@
 package floorcalc.laying;
 
+import floorcalc.boards.Ends;
 import floorcalc.boards.Run;
 import java.util.ArrayList;
 import java.util.List;
@@ -106,17 +107,25 @@ record FrameBay(String name, String room, Frame frame, List<FrameRow> rows) {
         long[] at = joints.apply(run.index());
         List<List<Loop>> slabs = at.length == 0 ? List.of(run.floor().loops())
             : Strips.upright(run.floor().loops(), at);
-        for (int i = 0; i < slabs.size(); i++) {
-          long left = i == 0 ? Long.MIN_VALUE : at[i - 1];
-          long right = i == at.length ? Long.MAX_VALUE : at[i];
-          for (Patch patch : Patch.of(slabs.get(i))) {
-            if (!isCrumb(patch.shell())) {
-              pieces.add(ShapedPiece.of(row, run, patch, left, right));
-            }
+        List<List<Patch>> kept = slabs.stream()
+            .map(slab -> Patch.of(slab).stream().filter(patch -> !isCrumb(patch.shell())).toList()).toList();
+        for (int i = 0; i < kept.size(); i++) {
+          for (Patch patch : kept.get(i)) {
+            boolean low = i > 0 && meets(patch, kept.get(i - 1), at[i - 1]);
+            boolean high = i < at.length && meets(patch, kept.get(i + 1), at[i]);
+            pieces.add(new ShapedPiece(row, run, patch,
+                low ? high ? Ends.BOTH : Ends.LOW : high ? Ends.HIGH : Ends.NONE));
           }
         }
       }
     }
     return pieces;
+  }
+
+  /** Tells whether a piece meets one of its neighbours at a joint with more than a corner. */
+  private static boolean meets(Patch patch, List<Patch> neighbours, long joint) {
+    long[] mine = patch.contacts(joint, true);
+    return mine.length > 0 && neighbours.stream()
+        .anyMatch(other -> Contacts.shared(mine, other.contacts(joint, true)).length > 0);
   }
 }

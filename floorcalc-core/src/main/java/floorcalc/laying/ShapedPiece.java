@@ -13,12 +13,6 @@ import floorcalc.boards.PieceWanted;
  */
 record ShapedPiece(FrameRow row, FrameRun run, Patch floor, Ends ends) {
 
-  static ShapedPiece of(FrameRow row, FrameRun run, Patch floor, long left, long right) {
-    boolean low = floor.shell().minX == left && floor.contacts(left, true).length > 0;
-    boolean high = floor.shell().maxX == right && floor.contacts(right, true).length > 0;
-    return new ShapedPiece(row, run, floor, low ? high ? Ends.BOTH : Ends.LOW : high ? Ends.HIGH : Ends.NONE);
-  }
-
   /** The rectangle that encloses the piece, placed across as in its row. */
   PieceWanted wanted() {
     Loop shell = floor.shell();
