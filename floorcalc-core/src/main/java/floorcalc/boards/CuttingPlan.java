@@ -4,7 +4,6 @@ import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.rules.LayingRules;
 import java.math.BigInteger;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -14,9 +13,10 @@ import java.util.List;
  * <p>
  * Pieces are cut in laying order, so a piece always comes from a board opened in its own or an earlier row. A board gives
  * at most one left-hand part (an end piece) and one right-hand part (a start piece), and pieces that need no factory end
- * from its middle. Two ways of pairing are tried: each piece takes the shortest offcut on hand that holds it; or end pieces and
- * start pieces are paired beforehand, the longest end piece with the longest start piece that fits beside it and a saw
- * kerf, which gives the most pairs there can be. The one that opens fewer boards is kept, the first where they are equal.
+ * from its middle. Two ways of pairing are tried: each piece takes the shortest offcut on hand that holds it; or end pieces
+ * and start pieces are paired beforehand, the longest end piece with the longest start piece that fits beside it and a saw
+ * kerf, which gives the most pairs there can be. The one that opens fewer boards is kept, the first where they are equal;
+ * boards of several lengths are cut the first way.
  */
 public final class CuttingPlan {
   private final List<PieceWanted> pieces;
@@ -191,14 +191,5 @@ public final class CuttingPlan {
       along = along.add(BigInteger.valueOf(bench.boardLength(i)));
     }
     return Area.ofSquareNanometres(along.multiply(BigInteger.valueOf(pitch.toNanometres())));
-  }
-
-  /** Pairs of indices, for tests. */
-  List<Integer> boardsOfPieces() {
-    List<Integer> list = new ArrayList<>(boardOf.length);
-    for (int board : boardOf) {
-      list.add(board);
-    }
-    return list;
   }
 }

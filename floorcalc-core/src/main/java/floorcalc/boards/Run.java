@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A stretch of a row that is filled with boards from its low to its high end, with gaps at both ends. Immutable and
+ * A connected part of a row that is filled with boards from its low to its high end, with gaps at both ends. Immutable and
  * thread-safe.
  * <p>
  * Places are distances along the row in the frame of a bay, in whole nanometres. A run knows which runs of the row
@@ -49,7 +49,7 @@ public final class Run {
    * @param from its low end in nanometres
    * @param to its high end in nanometres, more than {@code from}
    * @param neighbours the places of the touched runs in the list of all runs, not null
-   * @param contacts for each touched run the stretches of contact: low and high ends in turn, in nanometres; not null
+   * @param contacts for each touched run where they touch: low and high ends in turn, in nanometres; not null
    * @return the run, not null
    */
   public static Run touching(int row, long from, long to, List<Integer> neighbours, List<long[]> contacts) {
