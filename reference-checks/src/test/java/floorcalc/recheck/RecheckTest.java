@@ -55,7 +55,7 @@ class RecheckTest {
     spoilt.put("rule 1: hole", withPieces(pieces -> pieces.remove(piece(pieces, PieceKind.FULL))));
     spoilt.put("rule 1: overlap", change(PieceKind.FULL, piece -> shaped(piece, piece.outline().moved(MM.multipliedBy(2),
         Length.ZERO))));
-    spoilt.put("rule 1: a bay of Room comes as near", new Spoil(PLAN).laid(PLAN.bays().get(0).laid().moved(MM,
+    spoilt.put("rule 1: room-1 comes as near", new Spoil(PLAN).laid(PLAN.bays().get(0).laid().moved(MM,
         Length.ZERO)).plan());
     spoilt.put("rule 1: outside", change(PieceKind.END, piece -> shaped(piece, piece.outline().moved(MM, Length.ZERO))));
     spoilt.put("rule 1: Room less its gap", new Spoil(PLAN).laid(Outline.of(PLAN.bays().get(0).laid().shell(), List.of())).plan());

@@ -17,7 +17,7 @@ import org.locationtech.jts.geom.Polygon;
 
 /** A piece as polygons in millimetres: as it lies in the room, and turned so that its boards run along x. */
 final class SeenPiece {
-  private static final GeometryFactory GEOMETRY = new GeometryFactory();
+  static final GeometryFactory GEOMETRY = new GeometryFactory();
 
   final LaidPiece piece;
   /** The place of its row in the list of all rows of the plan. */

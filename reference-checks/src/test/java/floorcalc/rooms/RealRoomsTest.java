@@ -97,6 +97,8 @@ class RealRoomsTest {
     assertThat(laid.toSquareMetres()).isCloseTo(inner, within(RealRoom.HALF_DIGIT));
     assertThat(plan.ledger().laid().toSquareMetres()).isCloseTo(inner, within(RealRoom.HALF_DIGIT));
     assertThat(plan.ledger().difference()).isEqualTo(Area.ZERO);
-    assertThat(FloorPlanner.plan(job)).isEqualTo(plan);
+    if (direction.equals(DirectionChoice.LONGEST_WALL)) {
+      assertThat(FloorPlanner.plan(job)).isEqualTo(plan);
+    }
   }
 }
