@@ -91,7 +91,7 @@ public final class BoardBound {
       return plain;
     }
     PriceGame game = new PriceGame(runs, counted(runs, stretches, stock), stock);
-    int byPrices = Math.min(game.play(found), found);
+    int byPrices = game.play(found);
     List<Step> steps = new ArrayList<>(plain.steps());
     steps.add(new Step("boards-by-prices", "What does the cheapest way to lay all rows cost at the best prices found?",
         "b4 = ceil(C), with m and d kept",

@@ -8,7 +8,8 @@ import java.util.List;
  * Where the end joints of every run fall. Immutable and thread-safe.
  * <p>
  * Three ways to find them: {@link #search} looks ahead and saves boards, {@link #habit} does what a layer does without
- * looking ahead, {@link #pattern} follows a fixed shift from row to row. None of them promises to beat another on every
+ * looking ahead, {@link #pattern} follows a fixed shift from row to row. A run that one board fills is laid in one piece by
+ * habit: a joint less counts more than an offcut. None of them promises to beat another on every
  * floor; {@code floorcalc.FloorPlanner} lays by search and by habit and keeps the better floor.
  */
 public final class RunLayout {

@@ -9,6 +9,9 @@ import floorcalc.rules.LayingRules;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Worked;
+import floorcalc.joints.JointPattern;
+import floorcalc.working.Severity;
+import floorcalc.working.Source;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -45,6 +48,11 @@ public final class FloorLaying {
       working.add(new Worked(bay.name() + ": rows", plans.get(i).startLine().steps()));
       findings.addAll(about(bay.name(), plans.get(i).startLine().findings()));
       Freedom.of(bay.name(), bay.frame().laid).ifPresent(findings::add);
+    }
+    if (job.pattern().kind() != JointPattern.Kind.FREE && job.board().pack().size() > 1) {
+      findings.add(new Finding("pattern-not-followed", Severity.WARNING, "", "the joint pattern '" + job.pattern()
+          + "' needs boards of one length, but the packs hold " + job.board().lengths()
+          + "; the joints are laid free: order boards of one length, or ask for no pattern", Source.DEFINITION));
     }
     BoundParts parts = BoundParts.of(laying, rules.value(LayingRules.MINIMUM_END_PIECE).toNanometres());
     boolean rulesKept = laying.joints().breaches() == 0;

@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
 /**
  * Tells whether a bay can move as one piece: a floor that bends round an inner corner pinches there.
  * <p>
- * The depth of a recess is how far an inner corner lies inside the bay's convex hull. A recess up to a quarter of a metre
+ * The depth of a recess is how far an inner corner lies behind the line across the recess, from outer corner to outer corner. A recess up to a quarter of a metre
  * is let pass, as at door reveals and chimney breasts (common practice, no source).
  */
 final class Freedom {
@@ -29,7 +29,7 @@ final class Freedom {
     int corners = 0;
     double deepest = 0;
     for (int i = 0; i < shell.size(); i++) {
-      double depth = isInner(shell, i) ? depth(shell.x(i), shell.y(i), hull) : 0;
+      double depth = isInner(shell, i) ? depth(shell, i, hull) : 0;
       if (depth > DEEPEST_RECESS) {
         corners++;
         deepest = Math.max(deepest, depth);
@@ -57,16 +57,24 @@ final class Freedom {
     return (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
   }
 
-  /** The distance to the nearest side of the hull. */
-  private static double depth(double x, double y, List<double[]> hull) {
-    double least = Double.MAX_VALUE;
-    for (int i = 0; i < hull.size(); i++) {
-      double[] a = hull.get(i);
-      double[] b = hull.get((i + 1) % hull.size());
-      double length = StrictMath.sqrt((b[0] - a[0]) * (b[0] - a[0]) + (b[1] - a[1]) * (b[1] - a[1]));
-      least = Math.min(least, StrictMath.abs(cross(a[0], a[1], b[0], b[1], x, y)) / length);
-    }
-    return least;
+  /** The distance to the line across the recess: from the last corner on the hull before it to the first after it. */
+  private static double depth(Ring shell, int inner, List<double[]> hull) {
+    int from = inner;
+    do {
+      from = (from + shell.size() - 1) % shell.size();
+    } while (!isOn(shell, from, hull));
+    int to = inner;
+    do {
+      to = (to + 1) % shell.size();
+    } while (!isOn(shell, to, hull));
+    double dx = (double) shell.x(to) - shell.x(from);
+    double dy = (double) shell.y(to) - shell.y(from);
+    return StrictMath.abs(cross(shell.x(from), shell.y(from), shell.x(to), shell.y(to), shell.x(inner), shell.y(inner)))
+        / StrictMath.sqrt(dx * dx + dy * dy);
+  }
+
+  private static boolean isOn(Ring shell, int i, List<double[]> hull) {
+    return hull.stream().anyMatch(corner -> corner[0] == shell.x(i) && corner[1] == shell.y(i));
   }
 
   private static List<double[]> hull(Ring shell) {
