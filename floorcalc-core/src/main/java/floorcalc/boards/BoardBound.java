@@ -95,7 +95,7 @@ public final class BoardBound {
     List<Step> steps = new ArrayList<>(plain.steps());
     steps.add(new Step("boards-by-prices", "What does the cheapest way to lay all rows cost at the best prices found?",
         "b4 = ceil(C), with m and d kept",
-        List.of(Term.of("C", "boards' worth of the cheapest way, less a millionth, to four decimals", game.shown()),
+        List.of(Term.of("C", "boards' worth of the cheapest way, less what rounding may add, to four decimals", game.shown()),
             new Term("m", "least end piece", rules.value(LayingRules.MINIMUM_END_PIECE),
                 rules.get(LayingRules.MINIMUM_END_PIECE).source()),
             new Term("d", "least joint offset", rules.value(LayingRules.MINIMUM_JOINT_OFFSET),
