@@ -50,7 +50,7 @@ final class HandPlan {
   static Stream<String> names() {
     return Stream.of("two boards", "bond", "bond at 90", "bond at 180", "bond at 270", "bond at 37.5", "bond at 211.3",
         "L", "L at 37.5", "ripped rows", "column", "notches", "hole in a board", "slanted wall", "slanted wall at 123.4",
-        "two runs", "mixed lengths");
+        "two runs", "mixed lengths", "ten posts");
   }
 
   static Draft named(String name) {
@@ -67,6 +67,7 @@ final class HandPlan {
       case "slanted wall" -> slantedWall(degrees);
       case "two runs" -> twoRuns();
       case "mixed lengths" -> mixedLengths();
+      case "ten posts" -> tenPosts();
       default -> throw new IllegalArgumentException(name);
     };
   }
@@ -195,6 +196,27 @@ final class HandPlan {
         .row(200).rectangle(1, PieceKind.SINGLE, 7, 50, 950, 0, 200, 0, 400)
         .rectangle(2, PieceKind.SINGLE, 7, 953, 1953, 0, 200, 4000, 400)
         .done();
+  }
+
+  /** Two rows of one board each, and ten posts on the line between them: the rows touch on eleven stretches. */
+  static Draft tenPosts() {
+    HandPlan plan = new HandPlan(BOARDS, 0).room(-10, -10, 2010, -10, 2010, 410, -10, 410)
+        .laid(0, 0, 2000, 0, 2000, 400, 0, 400);
+    double[] lower = new double[8 + 80];
+    double[] upper = new double[8 + 80];
+    System.arraycopy(new double[] {0, 0, 2000, 0, 2000, 200}, 0, lower, 0, 6);
+    System.arraycopy(new double[] {2000, 400, 0, 400, 0, 200}, 0, upper, 0, 6);
+    for (int i = 0; i < 10; i++) {
+      double x = 100 + 180 * i;
+      plan.hole(x + 10, 190, x + 30, 190, x + 30, 210, x + 10, 210).laidHole(x, 180, x + 40, 180, x + 40, 220, x, 220);
+      System.arraycopy(new double[] {x + 40, 200, x + 40, 180, x, 180, x, 200}, 0, lower, 6 + 8 * (9 - i), 8);
+      System.arraycopy(new double[] {x, 200, x, 220, x + 40, 220, x + 40, 200}, 0, upper, 6 + 8 * i, 8);
+    }
+    lower[87] = 200;
+    upper[86] = 2000;
+    upper[87] = 200;
+    return plan.row(200).shape(1, PieceKind.SINGLE, 1, 0, 2000, 0, 200, lower)
+        .row(200).shape(1, PieceKind.SINGLE, 2, 0, 2000, 0, 200, upper).done();
   }
 
   /** Boards of 2 m and 1.5 m from packs of three and two; joints at 1500 and 3500, then 1000, 2500 and 4500. */

@@ -3,6 +3,7 @@ package floorcalc.audit;
 import floorcalc.FloorPlanner;
 import floorcalc.boards.BoardGoods;
 import floorcalc.boards.OffcutUse;
+import floorcalc.boards.PackContent;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
@@ -35,9 +36,13 @@ final class RandomJobs {
   }
 
   private static FloorJob job(Random random) {
-    BoardGoods goods = BoardGoods.of(Length.ofMillimetres(800 + random.nextInt(1800)),
-        Length.ofMillimetres(60 + random.nextInt(250)), Length.ofMillimetres(10 + random.nextInt(8)),
-        1 + random.nextInt(12));
+    List<PackContent> pack = new ArrayList<>();
+    pack.add(new PackContent(Length.ofMillimetres(800 + random.nextInt(1800)), 1 + random.nextInt(12)));
+    if (random.nextInt(4) == 0) {
+      pack.add(new PackContent(Length.ofMillimetres(600 + random.nextInt(199)), 1 + random.nextInt(4)));
+    }
+    BoardGoods goods = BoardGoods.mixed(pack, Length.ofMillimetres(60 + random.nextInt(250)),
+        Length.ofMillimetres(10 + random.nextInt(8)));
     long gap = random.nextInt(8) == 0 ? 0 : random.nextBoolean() ? 10_000_000 : (long) (random.nextDouble() * 30e6);
     double degrees = random.nextInt(3) == 0 ? 90 * random.nextInt(4) : random.nextDouble() * 360;
     return FloorJob.of("random", goods)
