@@ -61,7 +61,9 @@ public final class FloorLaying {
             laying.cutting().boardCount())
         : BoardBound.of(parts.stretches, parts.rest, parts.floor, job.board(), rules);
     working.add(new Worked("boards", bound.steps()));
-    OrderMaker order = OrderMaker.of(laying, bound.value());
+    // A plan that breaks a rule may take fewer boards than any that keeps them all: the bound then says no more than that.
+    int atLeast = breaches.found.isEmpty() ? bound.value() : Math.min(bound.value(), laying.cutting().boardCount());
+    OrderMaker order = OrderMaker.of(laying, atLeast);
     working.addAll(order.working());
     findings.addAll(order.findings());
     return new FloorPlan(job.title(), bays, maker.boards(), order.order(), order.ledger(), order.materials(), List.of(),

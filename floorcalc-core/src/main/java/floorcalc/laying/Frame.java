@@ -6,6 +6,7 @@ import floorcalc.outline.Ring;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.LongUnaryOperator;
 
 /**
@@ -40,20 +41,19 @@ final class Frame {
     }
     LongUnaryOperator levelX = inLine(rings, true, 0);
     LongUnaryOperator levelY = inLine(rings, false, pitch);
-    List<Ring> straight = rings.stream().map(ring -> moved(ring, levelX, levelY)).toList();
-    List<Ring> back = straight.stream().map(direction::toRoom).toList();
-    return new Frame(direction, straight.stream().map(Loop::of).toList(),
-        Outline.of(back.get(0), back.subList(1, back.size())));
+    List<Loop> straight = rings.stream().map(ring -> moved(ring, levelX, levelY)).filter(Objects::nonNull).toList();
+    List<Ring> back = straight.stream().map(loop -> direction.toRoom(loop.toRing())).toList();
+    return new Frame(direction, straight, Outline.of(back.get(0), back.subList(1, back.size())));
   }
 
-  private static Ring moved(Ring ring, LongUnaryOperator levelX, LongUnaryOperator levelY) {
+  private static Loop moved(Ring ring, LongUnaryOperator levelX, LongUnaryOperator levelY) {
     long[] xs = new long[ring.size()];
     long[] ys = new long[ring.size()];
     for (int i = 0; i < xs.length; i++) {
       xs[i] = levelX.applyAsLong(ring.x(i));
       ys[i] = levelY.applyAsLong(ring.y(i));
     }
-    return Ring.ofNanometres(xs, ys);
+    return Loop.tidy(xs, ys, xs.length);
   }
 
   /** Moves each place to the lowest of its group; the topmost group down to a whole number of pitches if that is a trifle. */

@@ -61,14 +61,15 @@ public final class ExpansionGap {
 
   /** Returns the floor if the gap does no more than move every wall. */
   private static Optional<Outline> whole(Outline room, List<Mitres> rings, long gap) {
-    return gap == 0 ? Optional.of(room) : isWide(room, gap) ? MovedWalls.inset(rings, gap) : Optional.empty();
+    return gap == 0 ? Optional.of(room) : isWide(room, gap)
+        ? MovedWalls.inset(rings, gap).filter(laid -> OutlineCheck.isApart(laid.rings())) : Optional.empty();
   }
 
   private static List<Outline> pieces(Outline room, List<Mitres> rings, long gap) {
     if (!isWide(room, gap)) {
       return List.of();
     }
-    List<Outline> pieces = StripsTaken.inset(rings, gap);
+    List<Outline> pieces = Spurs.cutOff(StripsTaken.inset(rings, gap));
     if (!Clearance.isKept(room.rings(), pieces, gap)) {
       throw new IllegalStateException("a floor came nearer to a wall than its gap of " + gap + " nm: " + Wkt.write(room));
     }
