@@ -203,7 +203,8 @@ final class StripSweep {
   /** Whether a trapezoid between two edges is wider than rounding explains. */
   private boolean isWide(double width, double height, int below, int above) {
     double h = Math.abs(height);
-    if (exact && slope[below] == 0 && slope[above] == 0) {
+    // Where a slanted edge meets a row line the place is not whole, and the pieces there are rounded.
+    if (exact && slope[below] == 0 && slope[above] == 0 && width == Math.rint(width)) {
       return h > 0 && width > 0;
     }
     double steepest = Math.max(Math.abs(slope[below]), Math.abs(slope[above]));
