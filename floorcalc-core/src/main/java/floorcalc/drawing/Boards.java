@@ -14,7 +14,8 @@ import java.util.Map;
  */
 final class Boards {
   private static final double[] ALONG = {0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9};
-  private static final double[] ACROSS = {0.5, 0.44, 0.56, 0.38, 0.62, 0.34, 0.66, 0.3, 0.7};
+  private static final double[] ACROSS = {0.5, 0.47, 0.53, 0.44, 0.56, 0.41, 0.59, 0.38, 0.62, 0.36, 0.64,
+      0.34, 0.66, 0.3, 0.7};
 
   /** Clear space round a number within its piece. */
   private static final double MARGIN = 0.08;

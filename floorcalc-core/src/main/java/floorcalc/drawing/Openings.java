@@ -164,7 +164,8 @@ final class Openings {
       for (double aside : new double[] {0, -4, 4, -8, 8, -12, 12, -18, 18}) {
         double cx = at.x(at.width() / 2 + aside, away);
         double cy = at.y(at.width() / 2 + aside, away);
-        if (walls.clear(new Box(cx, cy, halfWidth + 0.2, halfHeight + 0.1, rx, ry))) {
+        if (walls.outside(new Box(cx, cy, halfWidth + 0.2, halfHeight + 0.1, rx, ry), at.x(at.width() / 2, 0.1),
+            at.y(at.width() / 2, 0.1))) {
           for (int i = 0; i < texts.size(); i++) {
             double down = (i + 0.5) * line - halfHeight;
             sheet.write(texts.get(i), Sheet.TEXT, new Box(cx - ry * down, cy + rx * down,

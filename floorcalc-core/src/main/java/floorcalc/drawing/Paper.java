@@ -22,7 +22,8 @@ final class Paper {
   static final double ABOVE = 13;
   static final double BELOW = 17;
   /** Round scales, near enough to each other that no sheet is left half empty; then 1, 2 and 5 with more noughts. */
-  private static final long[] SCALES = {10, 15, 20, 25, 30, 40, 50, 60, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750};
+  private static final long[] SCALES =
+      {10, 15, 20, 25, 30, 40, 50, 60, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750};
   /** Room kept below the drawing for scale bar, key and notes: little first, more if that is not enough. */
   private static final double[] FEET_UPRIGHT = {28, 46};
   private static final double[] FEET_LYING = {22, 37};

@@ -28,6 +28,7 @@ final class Walls {
   private final Sheet sheet;
   private final Room room;
   private final Shape outline;
+  private final Shape shell;
   private final Shape laidShell;
   private final double extra;
 
@@ -35,6 +36,7 @@ final class Walls {
     this.sheet = sheet;
     this.room = room;
     this.outline = Shape.of(sheet.paper, room.outline().shell(), room.outline().voids()).thinned(MOST_CORNERS);
+    this.shell = outline.ring(0);
     this.laidShell = Shape.of(sheet.paper, laidShell, List.of()).thinned(MOST_CORNERS);
     double onPaper = sheet.paper.of(gap);
     this.extra = gap.isPositive() ? Math.max(0, CLEAR_GAP - onPaper) : 0;
@@ -58,12 +60,20 @@ final class Walls {
     return sheet.paper.shows(box) && sheet.free(box) && !laidShell.touches(box);
   }
 
+  /**
+   * Tells whether a text that belongs to a place in a wall may stand here: as {@link #clear}, and outside the room on
+   * the wall's own side, not across a corner of the room.
+   */
+  boolean outside(Box box, double wallX, double wallY) {
+    return clear(box) && !shell.touches(box) && !shell.touches(Box.along(wallX, wallY, box.x(), box.y(), 0.1));
+  }
+
   void draw() {
-    String shell = ringPath(0);
+    String path = shell.path();
     sheet.floor.line("<path id=\"" + sheet.id + "-walls\" fill=\"#fff\" stroke-width=\"" + Svg.number(2 * outerFace())
-        + "\" stroke-miterlimit=\"6\" d=\"" + shell + "\"/>");
+        + "\" stroke-miterlimit=\"6\" d=\"" + path + "\"/>");
     sheet.floor.line("<path fill=\"#fff\" stroke=\"#fff\" stroke-width=\"" + Svg.number(2 * extra)
-        + "\" stroke-miterlimit=\"6\" d=\"" + shell + "\"/>");
+        + "\" stroke-miterlimit=\"6\" d=\"" + path + "\"/>");
     for (int r = 1; r < outline.rings(); r++) {
       Shape one = outline.ring(r);
       double narrow = Math.min(one.high(1, 0) - one.low(1, 0), one.high(0, 1) - one.low(0, 1));
@@ -104,10 +114,6 @@ final class Walls {
     if (others > 0) {
       sheet.note("Bays drawn as broken lines are on sheets of their own.");
     }
-  }
-
-  private String ringPath(int ring) {
-    return outline.ring(ring).path();
   }
 
   /** Sets each wall's number in a ring, and its length unless the dimension lines show it. */
@@ -167,9 +173,11 @@ final class Walls {
     double furthest = wall < 8 ? outerFace() + ring + 2.5 : 12;
     for (double away = outerFace() + 0.5 + ring; away < furthest; away += 0.75) {
       for (double share : new double[] {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8}) {
-        double x = x1 + share * dx - dy / wall * away;
-        double y = y1 + share * dy + dx / wall * away;
-        if (clear(new Box(x, y, half + 0.3, ring + 0.3, rx, ry))) {
+        double footX = x1 + share * dx - dy / wall * 0.1;
+        double footY = y1 + share * dy + dx / wall * 0.1;
+        double x = footX - dy / wall * away;
+        double y = footY + dx / wall * away;
+        if (outside(new Box(x, y, half + 0.3, ring + 0.3, rx, ry), footX, footY)) {
           // The number stands upright in its ring: a turned 6 may be read as a 9.
           Box digits = new Box(x - text / 2 * rx, y - text / 2 * ry, ring, ring, 1, 0);
           sheet.lines.line("<circle " + Svg.attribute("cx", digits.x()) + ' ' + Svg.attribute("cy", digits.y()) + ' '
