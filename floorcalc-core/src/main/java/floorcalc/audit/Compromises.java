@@ -76,10 +76,12 @@ final class Compromises {
    * @param rule the rule with its value and source
    * @param place the place as the compromise must begin
    * @param found the worst that was found there, in nanometres
+   * @param foundAtMost the same if what rounding leaves in doubt is not counted
    * @param slack how far the stated value may differ, in nanometres
    * @param what the breach in words
    */
-  void breach(Code code, RuleValue<Length> rule, String place, double found, double slack, String what) {
+  void breach(Code code, RuleValue<Length> rule, String place, double found, double foundAtMost, double slack,
+      String what) {
     List<Integer> named = byPlace.getOrDefault(rule.key() + "|" + place, List.of());
     if (named.isEmpty()) {
       breaches.add(code, place, what + "; the rule asks for at least " + rule.value() + " (" + rule.key()
@@ -95,9 +97,16 @@ final class Compromises {
             + listed.get(index).required() + " is required, but the rule asks for " + rule.value(), rule.source());
       }
     }
-    if (Math.abs(least - found) > slack) {
+    if (least < found - slack || least > foundAtMost + slack) {
       breaches.add(Code.COMPROMISE, place, "the compromise on " + rule.key() + " at " + place + " says "
           + Words.mm(least) + ", but " + what, rule.source());
+    }
+  }
+
+  /** Answers for a place where a rule is broken by rounding alone: a compromise may name it. */
+  void allow(RuleValue<Length> rule, String place) {
+    for (int index : byPlace.getOrDefault(rule.key() + "|" + place, List.of())) {
+      needed[index] = true;
     }
   }
 

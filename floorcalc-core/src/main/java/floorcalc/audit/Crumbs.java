@@ -9,8 +9,10 @@ final class Crumbs {
   private static final double LARGEST = 2e9;
   /** Or at most so thin, in nanometres. */
   private static final double THICKEST = 10;
-  /** A crumb beside the end of a piece is at most so long and so high, in nanometres. */
+  /** A crumb beside the end of a piece is at most so long and so high, in nanometres, or it tapers. */
   private static final double LONGEST = 100_000;
+  /** What tapers has no more than this share of the box around it. */
+  private static final double TAPERED = 0.6;
 
   private Crumbs() {
   }
@@ -23,7 +25,8 @@ final class Crumbs {
     }
     boolean after = touches(hole, hole.left, row.rightEnds, slack);
     boolean before = touches(hole, hole.right, row.leftEnds, slack);
-    return !after && !before || after != before && Math.max(width, height) <= LONGEST;
+    return !after && !before
+        || after != before && (Math.max(width, height) <= LONGEST || hole.area <= TAPERED * width * height);
   }
 
   private static boolean touches(Defect hole, double x, Segments ends, double slack) {

@@ -15,7 +15,14 @@ import java.util.List;
  */
 final class GapCheck {
   /** Widens what is in the way of an edge, in nanometres: a neck hardly wider than two gaps may be left out. */
-  private static final double WIDER = 1000;
+  private static final double WIDER = 2100;
+  /** An edge of a laid area across a neck that is left out is at most so long, in nanometres: it runs along no wall. */
+  private static final double ACROSS = 3000;
+  /**
+   * How far a corner of the laid area of a turned bay may lie from its place, in nanometres: the planner may put walls in
+   * line with the boards.
+   */
+  private static final double IN_LINE = 9;
   /** So long a stretch of wall without floor along it is missed, in nanometres. */
   private static final double MISSED = 100_000;
 
@@ -26,6 +33,9 @@ final class GapCheck {
   private final long originY;
   private final double gap;
   private final Breaches breaches;
+  /** How far the corners of the bay that is looked at, and of all bays so far, may lie from their places. */
+  private double rounding = BayFrame.ROUNDING;
+  private double mostRounding = BayFrame.ROUNDING;
   /** For each wall where laid edges run along it. */
   private final Spans[] along;
   private final Segments edges = new Segments();
@@ -54,6 +64,8 @@ final class GapCheck {
     for (Bay bay : bays) {
       List<Ring> rings = rings(bay.laid());
       if (rings.stream().allMatch(ring -> ring.size() >= 3 && BayFrame.inRange(ring))) {
+        check.rounding = BayFrame.of(bay.direction(), bay.laid().shell()).isExact() ? BayFrame.ROUNDING : IN_LINE;
+        check.mostRounding = Math.max(check.mostRounding, check.rounding);
         for (Ring ring : rings) {
           check.addEdges(ring, bay);
         }
@@ -90,12 +102,12 @@ final class GapCheck {
   }
 
   private void checkDistance(double x, double y, Bay bay) {
-    double reach = gap + BayFrame.ROUNDING;
+    double reach = gap + rounding;
     for (int k = bands.first(y - reach); k < bands.last(y + reach); k++) {
       int wall = bands.member(k);
       if (wall < fences.walls) {
         double distance = fences.distanceTo(wall, x, y);
-        if (distance < gap - BayFrame.ROUNDING) {
+        if (distance < gap - rounding) {
           breaches.add(Code.LAID_TOO_NEAR, bay.bay(), "corner " + place(x, y) + " of the laid area of " + bay.bay()
               + " lies " + Words.mm(distance) + " from " + fences.name[wall] + " of room '" + room.name()
               + "'; the gap is " + Words.mm(gap));
@@ -121,13 +133,13 @@ final class GapCheck {
       match(bands.member(k), px, py, qx, qy, length, explained);
     }
     double[] left = explained.longestGap(0, length);
-    if (left[1] - left[0] > RowSketch.MEET) {
+    if (left[1] - left[0] > ACROSS) {
       for (int fence = 0; fence < fences.size; fence++) {
         match(fence, px, py, qx, qy, length, explained);
       }
       left = explained.longestGap(0, length);
     }
-    if (left[1] - left[0] > RowSketch.MEET) {
+    if (left[1] - left[0] > ACROSS) {
       double middle = (left[0] + left[1]) / 2 / length;
       breaches.add(Code.LAID_ASTRAY, bay.bay(), "the edge of the laid area of " + bay.bay() + " from " + place(px, py)
           + " to " + place(qx, qy) + " runs along no wall of room '" + room.name() + "' at the gap of " + Words.mm(gap)
@@ -146,8 +158,8 @@ final class GapCheck {
     double leftP = fences.left(fence, px, py) - fences.distance[fence];
     double leftQ = fences.left(fence, qx, qy) - fences.distance[fence];
     double slope = (leftQ - leftP) / (to - from);
-    if (Math.abs(leftP + (start - from) * slope) <= BayFrame.ROUNDING
-        && Math.abs(leftP + (end - from) * slope) <= BayFrame.ROUNDING) {
+    if (Math.abs(leftP + (start - from) * slope) <= rounding
+        && Math.abs(leftP + (end - from) * slope) <= rounding) {
       double stretch = length / (to - from);
       explained.add((start - from) * stretch, (end - from) * stretch);
       if (fence < fences.walls && !alreadyNoted(fence, px, py)) {
@@ -180,14 +192,14 @@ final class GapCheck {
       return;
     }
     Bands near = new Bands(edges.y0, edges.y1, edges.size);
-    double reach = gap + BayFrame.ROUNDING;
+    double reach = gap + mostRounding;
     for (int wall = 0; wall < fences.walls; wall++) {
       double x = fences.ax[wall];
       double y = fences.ay[wall];
       for (int k = near.first(y - reach); k < near.last(y + reach); k++) {
         int edge = near.member(k);
         double distance = distance(edge, x, y);
-        if (distance < gap - BayFrame.ROUNDING) {
+        if (distance < gap - mostRounding) {
           breaches.add(Code.LAID_TOO_NEAR, bays.get(0).bay(), "the start " + place(x, y) + " of " + fences.name[wall]
               + " of room '" + room.name() + "' lies " + Words.mm(distance) + " from an edge of a laid area; the gap is "
               + Words.mm(gap));

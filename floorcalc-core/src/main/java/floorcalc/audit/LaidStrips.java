@@ -102,7 +102,7 @@ final class LaidStrips {
     double in = Math.sqrt((ax - bx) * (ax - bx) + (ay - by) * (ay - by));
     double out = Math.sqrt((cx - bx) * (cx - bx) + (cy - by) * (cy - by));
     double shorter = Math.min(in, out);
-    if (shorter > RowSketch.MEET) {
+    if (shorter > RowSketch.MEET_ASLANT) {
       double dx = (ax - bx) * (shorter / in) - (cx - bx) * (shorter / out);
       double dy = (ay - by) * (shorter / in) - (cy - by) * (shorter / out);
       if (Math.sqrt(dx * dx + dy * dy) <= BayFrame.ROUNDING) {

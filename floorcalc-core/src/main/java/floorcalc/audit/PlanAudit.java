@@ -8,7 +8,9 @@ import floorcalc.plan.Row;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
+import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -78,11 +80,12 @@ public final class PlanAudit {
     return pieces;
   }
 
-  /** So many boards at least are filled by the laid area, were nothing lost. */
+  /** So many boards at least are filled by the laid area, were nothing lost, without what rounding and tips may take from it. */
   private static long trivialBound(FloorJob job, Tally tally) {
     BigInteger board = BigInteger.valueOf(job.board().lengths().get(0).toNanometres())
         .multiply(BigInteger.valueOf(job.board().laidPitch().toNanometres())).shiftLeft(1);
-    BigInteger[] parts = tally.laidArea.value().divideAndRemainder(board);
+    BigInteger rounding = new BigDecimal(2 * tally.areaRounding).setScale(0, RoundingMode.CEILING).toBigInteger();
+    BigInteger[] parts = tally.laidArea.value().subtract(rounding).max(BigInteger.ZERO).divideAndRemainder(board);
     return parts[0].add(BigInteger.valueOf(parts[1].signum())).min(BigInteger.valueOf(Long.MAX_VALUE)).longValue();
   }
 }

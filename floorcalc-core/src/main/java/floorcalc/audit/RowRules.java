@@ -53,39 +53,56 @@ final class RowRules {
           + " at its widest, but its widest piece is " + Words.mm(widest) + " wide");
     }
     if (measured && !Compromises.isKept(widest, minimumRow, frame.slack())) {
-      compromises.breach(Code.ROW_TOO_NARROW, minimumRow, place, widest, frame.slack(),
+      compromises.breach(Code.ROW_TOO_NARROW, minimumRow, place, widest, widest, frame.slack(),
           place + " is " + Words.mm(widest) + " wide");
+    } else if (measured && !Compromises.isKept(widest, minimumRow, 0)) {
+      compromises.allow(minimumRow, place);
     }
     shortest.forEach((run, length) -> compromises.breach(Code.END_PIECE_TOO_SHORT, minimumPiece, place + " run " + run,
-        length, 0, "the shortest end piece of " + place + " run " + run + " is " + Words.mm(length) + " long"));
+        length, length, 0, "the shortest end piece of " + place + " run " + run + " is " + Words.mm(length) + " long"));
   }
 
-  /** Measures along the rows, on the line where two rows touch, from each joint to the nearest one across the line. */
+  /**
+   * Measures along the rows, on the line where two rows touch, from each joint to the nearest one across the line. Of a
+   * joint at the very end of a stretch on which they touch rounding decides whether it is on the line: it may count or not.
+   */
   void checkJoints(Bay bay, int r, RowSketch below, RowSketch above, EdgeCheck line, BayFrame frame) {
     double slack = frame.slack();
-    double[] lower = onLine(below, below.high, slack, line);
-    double[] upper = onLine(above, above.low, slack, line);
-    double least = Double.POSITIVE_INFINITY;
-    double at = 0;
+    double[] least = nearest(onLine(below, below.high, slack, slack, line), onLine(above, above.low, slack, slack, line));
+    double required = minimumOffset.value().toNanometres();
+    if (least[0] >= required) {
+      return;
+    }
+    double[] sure = slack == 0 ? least
+        : nearest(onLine(below, below.high, slack, -slack, line), onLine(above, above.low, slack, -slack, line));
+    String place = BayCheck.rowPlace(bay, r);
+    if (sure[0] < required - slack) {
+      compromises.breach(Code.JOINTS_TOO_CLOSE, minimumOffset, place, least[0], sure[0], slack, "a joint of " + place
+          + " near " + frame.place(sure[1], above.low) + " is " + Words.mm(sure[0])
+          + " along the rows from a joint of the row below");
+    } else {
+      compromises.allow(minimumOffset, place);
+    }
+  }
+
+  /** The least distance from a place of one list to a place of the other, and where it is. */
+  private static double[] nearest(double[] lower, double[] upper) {
+    double[] least = {Double.POSITIVE_INFINITY, 0};
     int k = 0;
     for (double x : upper) {
       while (k + 1 < lower.length && Math.abs(lower[k + 1] - x) <= Math.abs(lower[k] - x)) {
         k++;
       }
-      if (k < lower.length && Math.abs(lower[k] - x) < least) {
-        least = Math.abs(lower[k] - x);
-        at = x;
+      if (k < lower.length && Math.abs(lower[k] - x) < least[0]) {
+        least[0] = Math.abs(lower[k] - x);
+        least[1] = x;
       }
     }
-    if (least < Double.POSITIVE_INFINITY && !Compromises.isKept(least, minimumOffset, slack)) {
-      String place = BayCheck.rowPlace(bay, r);
-      compromises.breach(Code.JOINTS_TOO_CLOSE, minimumOffset, place, least, slack, "a joint of " + place + " near "
-          + frame.place(at, above.low) + " is " + Words.mm(least) + " along the rows from a joint of the row below");
-    }
+    return least;
   }
 
-  /** The joints of a row that reach a row line where both rows touch, from low x to high x. */
-  private static double[] onLine(RowSketch row, double y, double slack, EdgeCheck line) {
+  /** The joints of a row that reach a row line where both rows touch or so far beyond, from low x to high x. */
+  private static double[] onLine(RowSketch row, double y, double slack, double beyond, EdgeCheck line) {
     double[] found = new double[row.joints.size];
     int n = 0;
     for (int j = 0; j < row.joints.size; j++) {
@@ -97,10 +114,10 @@ final class RowRules {
     int kept = 0;
     int s = 0;
     for (int j = 0; j < n; j++) {
-      while (s < line.stretches && line.to[s] < found[j] - slack) {
+      while (s < line.stretches && line.to[s] < found[j] - beyond) {
         s++;
       }
-      if (s < line.stretches && line.from[s] <= found[j] + slack) {
+      if (s < line.stretches && line.from[s] <= found[j] + beyond) {
         found[kept++] = found[j];
       }
     }

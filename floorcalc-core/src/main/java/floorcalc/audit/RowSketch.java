@@ -10,8 +10,10 @@ import java.util.List;
  * Each row of a bay is read into the same object again.
  */
 final class RowSketch {
-  /** How long a common boundary must be before two pieces count as meeting, in nanometres. */
-  static final double MEET = 1000;
+  /** How long a common boundary must be before two pieces count as meeting, in nanometres: more than roundings leave. */
+  static final double MEET = 10;
+  /** How long a common boundary that is not square across the boards must be, and a spur, in nanometres. */
+  static final double MEET_ASLANT = 1000;
 
   List<LaidPiece> pieces = List.of();
   int count;

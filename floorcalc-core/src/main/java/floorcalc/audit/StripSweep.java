@@ -248,7 +248,7 @@ final class StripSweep {
     int a = edges.owner[below];
     int b = edges.owner[above];
     if (a >= 0 && b >= 0 && a != b && edges.sign[below] != edges.sign[above]
-        && width * Math.sqrt(1 + slope[below] * slope[below]) > RowSketch.MEET) {
+        && width * Math.sqrt(1 + slope[below] * slope[below]) > RowSketch.MEET_ASLANT) {
       int last = sawnContacts.size() - 1;
       if (last < MOST_DEFECTS && (last < 0 || sawnContacts.get(last)[0] != a || sawnContacts.get(last)[1] != b)) {
         sawnContacts.add(new int[] {a, b});

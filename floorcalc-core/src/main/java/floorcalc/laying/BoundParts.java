@@ -7,8 +7,9 @@ import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What every plan with the same rows must cover, for the bound on boards.
@@ -32,48 +33,59 @@ final class BoundParts {
     long least = Math.min(minimumPiece, boards.get(boards.size() - 1).toNanometres());
     List<BayPlan> bays = laying.bays();
     for (int i = 0; i < bays.size(); i++) {
-      BitSet broken = new BitSet();
+      Map<FrameRun, Covered> covered = new LinkedHashMap<>();
       for (ShapedPiece piece : laying.pieces().get(i)) {
-        if (piece.length() < least) {
-          broken.set(piece.run().index());
-        }
+        covered.computeIfAbsent(piece.run(), run -> new Covered()).add(piece, least);
       }
-      for (FrameRow row : bays.get(i).bay().rows()) {
-        for (FrameRun run : row.runs()) {
-          parts.runs.add(laying.runs().get(run.index()));
-          parts.add(run, pitch, broken.get(run.index()) ? 0 : least);
-        }
-      }
+      covered.forEach((run, pieces) -> parts.add(run, laying.runs().get(run.index()), pieces, pitch, least));
     }
     return parts;
   }
 
-  private void add(FrameRun run, Length pitch, long minimumPiece) {
-    BigInteger twice = BigInteger.ZERO;
-    for (Loop loop : run.floor().loops()) {
-      twice = twice.add(loop.twiceArea());
-    }
-    Area area = Area.ofHalfSquareNanometres(twice);
+  private void add(FrameRun run, Run whole, Covered pieces, Length pitch, long least) {
+    boolean all = pieces.from == whole.from() && pieces.to == whole.to();
+    runs.add(all ? whole : Run.of(whole.row(), pieces.from, pieces.to));
+    Area area = Area.ofHalfSquareNanometres(pieces.twiceArea);
     floor = floor.plus(area);
-    long[] both = Contacts.shared(run.lowContacts(), run.highContacts());
+    long minimumPiece = pieces.hasShort ? 0 : least;
+    long[] low = Contacts.within(run.lowContacts(), pieces.from, pieces.to);
+    long[] high = Contacts.within(run.highContacts(), pieces.from, pieces.to);
+    long[] both = Contacts.shared(low, high);
     if (both.length > 0) {
-      stretches.add(stretch(run, both, pitch, Edges.BOTH, minimumPiece));
-    } else if (run.lowContacts().length > 0) {
-      stretches.add(stretch(run, run.lowContacts(), narrowest(run, pitch), Edges.LOW, minimumPiece));
-    } else if (run.highContacts().length > 0) {
-      stretches.add(stretch(run, run.highContacts(), narrowest(run, pitch), Edges.HIGH, minimumPiece));
+      stretches.add(pieces.stretch(both, pitch, Edges.BOTH, minimumPiece));
+    } else if (low.length > 0) {
+      stretches.add(pieces.stretch(low, narrowest(run, pitch), Edges.LOW, minimumPiece));
+    } else if (high.length > 0) {
+      stretches.add(pieces.stretch(high, narrowest(run, pitch), Edges.HIGH, minimumPiece));
     } else {
       stretches.add(new Stretch(Length.ZERO, pitch, Edges.NONE));
       rest = rest.plus(area);
     }
   }
 
-  private static Stretch stretch(FrameRun run, long[] contacts, Length width, Edges edges, long minimumPiece) {
-    boolean one = contacts.length == 2;
-    boolean tipsAreShort = contacts[0] - run.from() < Math.max(1, minimumPiece)
-        && run.to() - contacts[contacts.length - 1] < Math.max(1, minimumPiece);
-    long length = one && tipsAreShort ? run.to() - run.from() : Contacts.total(contacts);
-    return new Stretch(Length.ofNanometres(length), width, edges);
+  /** What the pieces of a run cover: a tip too small to saw is left out. */
+  private static final class Covered {
+    private long from = Long.MAX_VALUE;
+    private long to = Long.MIN_VALUE;
+    private BigInteger twiceArea = BigInteger.ZERO;
+    private boolean hasShort;
+
+    void add(ShapedPiece piece, long least) {
+      from = Math.min(from, piece.floor().shell().minX);
+      to = Math.max(to, piece.floor().shell().maxX);
+      hasShort |= piece.length() < least;
+      for (Loop loop : piece.floor().loops()) {
+        twiceArea = twiceArea.add(loop.twiceArea());
+      }
+    }
+
+    Stretch stretch(long[] contacts, Length width, Edges edges, long minimumPiece) {
+      boolean one = contacts.length == 2;
+      boolean tipsAreShort = contacts[0] - from < Math.max(1, minimumPiece)
+          && to - contacts[contacts.length - 1] < Math.max(1, minimumPiece);
+      long length = one && tipsAreShort ? to - from : Contacts.total(contacts);
+      return new Stretch(Length.ofNanometres(length), width, edges);
+    }
   }
 
   /** The width of a run that is a plain rectangle; of any other the least that is sure: next to nothing. */

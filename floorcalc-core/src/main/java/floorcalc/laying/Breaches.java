@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.LongStream;
 
 /** Finds where the three minimums are not kept, and says why; also the least of each that the floor has. */
 final class Breaches {
@@ -94,7 +95,7 @@ final class Breaches {
             : piece.length() == run ? "the run is one piece"
             : "no way was found to lay this run with longer pieces and keep the joints apart";
         add(LayingRules.MINIMUM_END_PIECE.name(),
-            bay.name() + " row " + piece.row().number() + " run " + piece.run().number(), minimumPiece, piece.length(),
+            bay.name() + " row " + piece.row().number() + " run " + piece.number(), minimumPiece, piece.length(),
             because);
       }
     }
@@ -103,15 +104,30 @@ final class Breaches {
   private void joints(FrameBay bay) {
     JointLayout layout = layoutOf(bay);
     layouts.add(layout);
-    layout.smallestOffset().ifPresent(pair -> leastOffset = Math.min(leastOffset, pair.offset().toNanometres()));
     String because = board < 2 * minimumOffset
         ? "joints in neighbouring rows of boards this long are never further apart than "
             + Length.ofNanometres(board / 2)
         : "no way was found to keep the joints further apart and the end pieces long enough";
-    for (JointPair pair : layout.closerThan(Length.ofNanometres(minimumOffset))) {
-      add(LayingRules.MINIMUM_JOINT_OFFSET.name(), bay.name() + " row " + pair.otherRow(), minimumOffset,
-          pair.offset().toNanometres(), because);
+    for (int k = 0; k + 1 < bay.rows().size(); k++) {
+      JointLayout line = onLine(bay.rows().get(k), bay.rows().get(k + 1));
+      line.smallestOffset().ifPresent(pair -> leastOffset = Math.min(leastOffset, pair.offset().toNanometres()));
+      for (JointPair pair : line.closerThan(Length.ofNanometres(minimumOffset))) {
+        add(LayingRules.MINIMUM_JOINT_OFFSET.name(), bay.name() + " row " + (k + 2), minimumOffset,
+            pair.offset().toNanometres(), because);
+      }
     }
+  }
+
+  /** The joints of two rows that reach the line between them: beside a slant a joint may end short of it. */
+  private JointLayout onLine(FrameRow below, FrameRow above) {
+    long[] lower = below.runs().stream().flatMapToLong(run -> jointsAt(run, run.highContacts())).toArray();
+    long[] upper = above.runs().stream().flatMapToLong(run -> jointsAt(run, run.lowContacts())).toArray();
+    return JointLayout.ofNanometres(new long[][] {lower, upper},
+        new long[][] {FrameBay.between(above.runs(), below.runs())});
+  }
+
+  private LongStream jointsAt(FrameRun run, long[] contacts) {
+    return Arrays.stream(laying.joints().jointsOf(run.index())).filter(joint -> Contacts.holds(contacts, joint));
   }
 
   /** The joints of each row and where it touches the next one. */

@@ -30,6 +30,11 @@ final class Contacts {
     return n == shared.length ? shared : Arrays.copyOf(shared, n);
   }
 
+  /** What lies between two places. */
+  static long[] within(long[] contacts, long from, long to) {
+    return from < to ? shared(contacts, new long[] {from, to}) : NONE;
+  }
+
   /** Two lists that share no more than ends, as one. */
   static long[] joined(long[] a, long[] b) {
     long[][] pairs = new long[(a.length + b.length) / 2][];
@@ -47,6 +52,15 @@ final class Contacts {
       all[2 * k + 1] = pairs[k][1];
     }
     return all;
+  }
+
+  /** The length of the longest stretch. */
+  static long longest(long[] contacts) {
+    long longest = 0;
+    for (int i = 0; i < contacts.length; i += 2) {
+      longest = Math.max(longest, contacts[i + 1] - contacts[i]);
+    }
+    return longest;
   }
 
   static long total(long[] contacts) {

@@ -1,9 +1,9 @@
 package floorcalc.laying;
 
-import floorcalc.boards.Ends;
 import floorcalc.boards.Run;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /**
  * A bay in its own frame, cut into rows and runs.
@@ -43,7 +43,7 @@ record FrameBay(String name, String room, Frame frame, List<FrameRow> rows) {
         if (isCrumb(patch.shell())) {
           continue;
         }
-        FrameRun run = new FrameRun(runs.size(), here.size() + 1, patch, patch.contacts(rowLow, false),
+        FrameRun run = new FrameRun(runs.size(), patch, patch.contacts(rowLow, false),
             patch.contacts(rowLow + pitch, false));
         here.add(run);
         runs.add(null);
@@ -60,7 +60,7 @@ record FrameBay(String name, String room, Frame frame, List<FrameRow> rows) {
     return new FrameBay(name, room, frame, rows);
   }
 
-  private static boolean isCrumb(Loop shell) {
+  static boolean isCrumb(Loop shell) {
     long width = shell.maxX - shell.minX;
     long height = shell.maxY - shell.minY;
     double limit = Math.min(width, height) <= THIN ? THIN_CRUMB : CRUMB;
@@ -100,32 +100,14 @@ record FrameBay(String name, String room, Frame frame, List<FrameRow> rows) {
   }
 
   /** Cuts the runs at their joints into pieces, in laying order. */
-  List<ShapedPiece> pieces(java.util.function.IntFunction<long[]> joints) {
+  List<ShapedPiece> pieces(IntFunction<long[]> joints) {
     List<ShapedPiece> pieces = new ArrayList<>();
     for (FrameRow row : rows) {
+      int number = 0;
       for (FrameRun run : row.runs()) {
-        long[] at = joints.apply(run.index());
-        List<List<Loop>> slabs = at.length == 0 ? List.of(run.floor().loops())
-            : Strips.upright(run.floor().loops(), at);
-        List<List<Patch>> kept = slabs.stream()
-            .map(slab -> Patch.of(slab).stream().filter(patch -> !isCrumb(patch.shell())).toList()).toList();
-        for (int i = 0; i < kept.size(); i++) {
-          for (Patch patch : kept.get(i)) {
-            boolean low = i > 0 && meets(patch, kept.get(i - 1), at[i - 1]);
-            boolean high = i < at.length && meets(patch, kept.get(i + 1), at[i]);
-            pieces.add(new ShapedPiece(row, run, patch,
-                low ? high ? Ends.BOTH : Ends.LOW : high ? Ends.HIGH : Ends.NONE));
-          }
-        }
+        number = RunPieces.add(row, run, joints.apply(run.index()), number, pieces);
       }
     }
     return pieces;
-  }
-
-  /** Tells whether a piece meets one of its neighbours at a joint with more than a corner. */
-  private static boolean meets(Patch patch, List<Patch> neighbours, long joint) {
-    long[] mine = patch.contacts(joint, true);
-    return mine.length > 0 && neighbours.stream()
-        .anyMatch(other -> Contacts.shared(mine, other.contacts(joint, true)).length > 0);
   }
 }

@@ -25,6 +25,11 @@ final class Loop {
     this.maxY = Arrays.stream(y).max().orElseThrow();
   }
 
+  /** Makes a loop of its corners, which are not copied. */
+  static Loop of(long[] x, long[] y) {
+    return new Loop(x, y);
+  }
+
   static Loop of(Ring ring) {
     int n = ring.size();
     long[] x = new long[n];

@@ -49,7 +49,7 @@ final class PieceMaker {
       case HIGH -> PieceKind.START;
       default -> PieceKind.SINGLE;
     };
-    return new LaidPiece(name, piece.run().number(), kind, direction.toRoom(piece.floor().shell().toRing()),
+    return new LaidPiece(name, piece.number(), kind, direction.toRoom(piece.floor().shell().toRing()),
         piece.floor().holes().stream().map(hole -> direction.toRoom(hole.toRing())).toList(),
         new Cut(placement.board() + 1, placement.alongFrom(), placement.alongTo(), placement.acrossFrom(),
             placement.acrossTo()));

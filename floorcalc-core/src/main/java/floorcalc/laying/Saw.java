@@ -29,6 +29,45 @@ final class Saw {
     return cut(floor, at, true);
   }
 
+  /** The same loop with a corner wherever a side crosses one of the lines, given in rising order. */
+  static Loop withCrossings(Loop loop, long[] lines, boolean upright) {
+    long[] u = upright ? loop.y : loop.x;
+    long[] v = upright ? loop.x : loop.y;
+    int n = u.length;
+    int[] first = new int[n];
+    int[] last = new int[n];
+    int total = n;
+    for (int i = 0; i < n; i++) {
+      int j = i + 1 < n ? i + 1 : 0;
+      first[i] = firstAbove(lines, Math.min(v[i], v[j]));
+      last[i] = Math.max(first[i], firstAbove(lines, Math.max(v[i], v[j]) - 1));
+      total += last[i] - first[i];
+    }
+    if (total == n) {
+      return loop;
+    }
+    long[] along = new long[total];
+    long[] off = new long[total];
+    int size = 0;
+    for (int i = 0; i < n; i++) {
+      int j = i + 1 < n ? i + 1 : 0;
+      along[size] = u[i];
+      off[size++] = v[i];
+      for (int k = first[i]; k < last[i]; k++) {
+        long at = lines[v[i] < v[j] ? k : last[i] - 1 - (k - first[i])];
+        along[size] = crossing(u[i], v[i], u[j], v[j], at);
+        off[size++] = at;
+      }
+    }
+    return upright ? Loop.of(off, along) : Loop.of(along, off);
+  }
+
+  /** The place of the first line above a value. */
+  private static int firstAbove(long[] lines, long value) {
+    int found = Arrays.binarySearch(lines, value);
+    return found < 0 ? -found - 1 : found + 1;
+  }
+
   private static Parts cut(List<Loop> floor, long at, boolean upright) {
     Side low = new Side();
     Side high = new Side();

@@ -8,10 +8,11 @@ import floorcalc.boards.PieceWanted;
  *
  * @param row its row
  * @param run its run
+ * @param number the number that its run has in the row, from 1
  * @param floor its floor
  * @param ends which of its ends meet boards
  */
-record ShapedPiece(FrameRow row, FrameRun run, Patch floor, Ends ends) {
+record ShapedPiece(FrameRow row, FrameRun run, int number, Patch floor, Ends ends) {
 
   /** The rectangle that encloses the piece, placed across as in its row. */
   PieceWanted wanted() {

@@ -3,7 +3,10 @@ package floorcalc.laying;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Cuts a floor along many parallel lines by halving: the cost grows with the corners that are there, not with lines times corners. */
+/**
+ * Cuts a floor along many parallel lines by halving: the cost grows with the corners that are there, not with lines times
+ * corners. Where a side crosses the lines is worked out first, so that no side is rounded more than once.
+ */
 final class Strips {
   private Strips() {}
 
@@ -19,7 +22,8 @@ final class Strips {
 
   private static List<List<Loop>> cut(List<Loop> floor, long[] lines, boolean upright) {
     List<List<Loop>> strips = new ArrayList<>(lines.length + 1);
-    halve(floor, lines, 0, lines.length, upright, strips);
+    List<Loop> prepared = floor.stream().map(loop -> Saw.withCrossings(loop, lines, upright)).toList();
+    halve(prepared, lines, 0, lines.length, upright, strips);
     return strips;
   }
 

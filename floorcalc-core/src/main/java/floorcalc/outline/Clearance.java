@@ -45,7 +45,8 @@ final class Clearance {
             distance(walls, second, walls.bx[first], walls.by[first])));
   }
 
-  private static double distance(Walls walls, int wall, long x, long y) {
+  /** Returns the distance of a place from a wall in nanometres. */
+  static double distance(Walls walls, int wall, long x, long y) {
     long dx = walls.bx[wall] - walls.ax[wall];
     long dy = walls.by[wall] - walls.ay[wall];
     long px = x - walls.ax[wall];

@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
  * <p>
  * Each corner of the laid area is the true corner, rounded to the nearest nanometre along x and y: within one nanometre
  * for rooms of up to 200 m. At a reflex corner of more than 348.5 degrees (the tip of a needle) the mitre is cut off square ten
- * gaps from the corner. Pieces less than two nanometres wide count as swallowed. Immutable and thread-safe.
+ * gaps from the corner. Floor no more than a micrometre wide, pieces and necks, counts as swallowed. Immutable and thread-safe.
  */
 public final class ExpansionGap {
   private final Outline room;
@@ -53,9 +53,10 @@ public final class ExpansionGap {
     }
     List<Mitres> rings = room.rings().stream().map(Mitres::new).toList();
     Optional<Outline> whole = whole(room, rings, gap.toNanometres());
-    List<Outline> laid = whole.map(List::of).orElseGet(() -> pieces(room, rings, gap.toNanometres()));
+    List<Outline> open = whole.map(List::of).orElseGet(() -> pieces(room, rings, gap.toNanometres()));
+    List<Outline> laid = Necks.closed(open);
     ExpansionGap result = new ExpansionGap(room, gap, laid);
-    List<Finding> findings = whole.isPresent() ? List.of() : GapFindings.of(room, gap, laid);
+    List<Finding> findings = whole.isPresent() && laid == open ? List.of() : GapFindings.of(room, gap, laid);
     return Calculated.of(result, GapWorking.steps(result, rings), findings);
   }
 

@@ -183,7 +183,7 @@ final class StripsTaken {
         corners.stream().map(c -> new Coordinate(c.x / scale, c.y / scale)).toArray(Coordinate[]::new));
   }
 
-  private record Edge(Coordinate low, Coordinate high) implements Comparable<Edge> {
+  record Edge(Coordinate low, Coordinate high) implements Comparable<Edge> {
     @Override
     public int compareTo(Edge other) {
       int byLow = low.compareTo(other.low);

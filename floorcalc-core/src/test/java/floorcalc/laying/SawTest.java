@@ -92,4 +92,18 @@ class SawTest {
     assertThat(area(parts.low())).isEqualTo(4);
     assertThat(area(parts.high())).isEqualTo(12);
   }
+
+  @Test
+  void aSideIsRoundedOnceHoweverManyLinesCrossIt() {
+    // From (0, 0) to (997, 1000): at x = k the side lies at 1000 k / 997, within half of that whatever was cut before.
+    long[] lines = new long[996];
+    for (int k = 0; k < lines.length; k++) {
+      lines[k] = k + 1;
+    }
+    List<List<Loop>> slabs = Strips.upright(List.of(loop(0, 0, 997, 0, 997, 1000)), lines);
+    for (int k = 1; k < slabs.size(); k++) {
+      long high = slabs.get(k).stream().mapToLong(slab -> slab.maxY).max().orElseThrow();
+      assertThat(high).isEqualTo(Math.round(1000.0 * (k + 1) / 997));
+    }
+  }
 }
