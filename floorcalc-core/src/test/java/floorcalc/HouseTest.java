@@ -59,6 +59,7 @@ class HouseTest {
     arrows.put("joints", Set.of("measure", "working", "rules"));
     arrows.put("boards", Set.of("measure", "working", "rules", "joints"));
     arrows.put("materials", Set.of("measure", "working", "rules", "boards"));
+    arrows.put("trims", Set.of("measure", "working", "rules"));
     arrows.put("plan", Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials"));
     arrows.put("laying",
         Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials", "plan"));

@@ -1,0 +1,24 @@
+/**
+ * Skirtings, profiles and other trims from bars: which piece is cut from which bar, and how few bars do.
+ * <p>
+ * A trim has no factory ends that matter: any piece may be cut from anywhere in a bar, as long as a saw kerf lies between
+ * two. This is the one-dimensional cutting stock problem. Pieces fit into a bar of length P if
+ * {@code p1 + ... + pk + (k - 1) * kerf <= P}; made one kerf longer, pieces and bar alike, they fit if they simply add up.
+ * <p>
+ * {@link floorcalc.trims.TrimCutting} is the way in. It looks for the fewest bars, or the least length or cost where several
+ * lengths are sold, and shows a bound that no cutting can be below:
+ * <ol>
+ * <li>by length, and by long pieces that cannot share a bar;</li>
+ * <li>by prices: each length gets a price such that no bar holds more worth than it costs; then all pieces together cannot
+ * be had for less than their worth. The best prices come from the linear program over all ways to fill a bar; what they
+ * prove is worked out again in whole numbers.</li>
+ * </ol>
+ * The cutting comes from quick ways, from rounding that program, and from an exact search, each only while the bound is not
+ * reached. {@link floorcalc.trims.TrimPiecing} makes long walls up of several pieces.
+ * <p>
+ * The compromise: the search takes a counted number of steps. Where they do not suffice, the cutting may be one bar too many,
+ * and says so. Among cuttings of the same bars the longest single leftover is looked for, likewise; the fewest cuts are only
+ * preferred among those that were found. Lengths are whole nanometres; all public types are immutable and thread-safe and
+ * take no null. See {@code docs/trims.md}.
+ */
+package floorcalc.trims;
