@@ -86,12 +86,9 @@ final class FewestBars {
 
   /** Looks through all ways to cut for less than the best, as far as so many steps reach. */
   private BarFilling.Answer exactly(long steps) {
-    if (best == null) {
-      return BarFilling.Answer.UNKNOWN;
-    }
     Budget part = budget.part(steps);
     List<int[]> mixes = new ArrayList<>();
-    boolean all = mix(0, problem.justBelow(cost), new int[problem.kinds()], mixes);
+    boolean all = best == null ? allBars(mixes) : mix(0, problem.justBelow(cost), new int[problem.kinds()], mixes);
     BarFilling search = new BarFilling(problem, prices, part);
     BarFilling.Answer answer = all ? BarFilling.Answer.NO : BarFilling.Answer.UNKNOWN;
     for (int[] mix : mixes) {
@@ -106,11 +103,23 @@ final class FewestBars {
       }
     }
     budget.settle(steps, part);
-    if (answer == BarFilling.Answer.NO) {
+    if (answer == BarFilling.Answer.NO && best != null) {
       least = cost;
       searched = true;
     }
     return answer;
+  }
+
+  /** While no cutting is known: all bars that there are, if their number is limited. */
+  private boolean allBars(List<int[]> mixes) {
+    int[] limits = problem.limits();
+    for (int limit : limits) {
+      if (limit == Problem.NO_LIMIT) {
+        return false;
+      }
+    }
+    mixes.add(limits);
+    return true;
   }
 
   /** All numbers of bars that cost no more than so much, none of which could be raised; false if there are too many. */

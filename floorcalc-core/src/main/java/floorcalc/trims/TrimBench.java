@@ -24,6 +24,9 @@ final class TrimBench {
   /** Decimals of a price that the search counts beyond those given. */
   private static final int FINER = 4;
 
+  private static final Length LONGEST_BAR = Length.ofMillimetres(100_000);
+  private static final BigDecimal HIGHEST_PRICE = BigDecimal.valueOf(1_000_000);
+
   private final List<TrimPiece> pieces;
   private final List<TrimStock> stock;
   private final RuleValue<Length> kerf;
@@ -77,10 +80,20 @@ final class TrimBench {
             + "; give longer bars or have the piece made up of several, see TrimPiecing");
       }
     }
+    if (longest.compareTo(LONGEST_BAR) > 0) {
+      throw new IllegalArgumentException("a bar must be at most " + LONGEST_BAR + " long, but was " + longest);
+    }
     List<TrimStock> sold = stock.stream().filter(one -> !one.isOnHand()).toList();
     List<String> currencies = sold.stream().flatMap(one -> one.price().stream()).map(Price::currency).distinct().toList();
     if (currencies.size() > 1) {
       throw new IllegalArgumentException("prices must be in one currency, but were in " + currencies);
+    }
+    for (TrimStock one : sold) {
+      one.price().filter(price -> price.amount().compareTo(HIGHEST_PRICE) > 0 || price.amount().scale() > FINER)
+          .ifPresent(price -> {
+            throw new IllegalArgumentException("price of a bar of " + one.length() + " must be at most "
+                + HIGHEST_PRICE.toPlainString() + " with at most " + FINER + " decimals, but was " + price);
+          });
     }
     if (isPriced() && sold.stream().anyMatch(one -> one.price().isEmpty())) {
       throw new IllegalArgumentException("a price is missing; give the price of each length that is sold, or of none");
@@ -115,7 +128,7 @@ final class TrimBench {
 
   /** What a bar adds to what is bought: its length in nanometres, or its price in small parts; without sold ones its length. */
   private long cost(TrimStock one) {
-    if (one.isOnHand() && stock.stream().anyMatch(other -> !other.isOnHand())) {
+    if (one.isOnHand() && isAnySold()) {
       return 0;
     }
     return one.price().map(price -> price.amount().movePointRight(priceScale()).longValueExact())
@@ -125,6 +138,10 @@ final class TrimBench {
   private int priceScale() {
     return FINER + stock.stream().flatMap(one -> one.price().stream()).mapToInt(price -> price.amount().scale()).max()
         .orElse(0);
+  }
+
+  boolean isAnySold() {
+    return stock.stream().anyMatch(one -> !one.isOnHand());
   }
 
   boolean isPriced() {

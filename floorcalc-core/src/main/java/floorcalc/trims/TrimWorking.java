@@ -38,17 +38,11 @@ final class TrimWorking {
 
   Calculated<TrimCutting> cutting() {
     List<TrimBar> bars = bench.bars(problem, leftover.loads());
-    boolean isLeast = fewest.cost() == fewest.least();
-    if (problem.isUniform()) {
-      uniformBounds();
-    } else {
-      mixedBounds();
+    boolean isLeast = !bench.isAnySold() || fewest.cost() == fewest.least();
+    if (bench.isAnySold()) {
+      bounds();
     }
-    if (fewest.isSearched()) {
-      add("least-by-search", "What is the least, when all ways to cut have been looked through?", AS_STATED, List.of(),
-          least(), Source.DEFINITION);
-    }
-    Object bound = bench.bought(fewest.least());
+    Object bound = bench.isAnySold() ? bench.bought(fewest.least()) : Length.ZERO;
     TrimCutting cutting = new TrimCutting(bars, bound instanceof Length length ? length : null,
         bound instanceof Price price ? price : null, leastBars(), new TrimCutting.Proof(isLeast, leftover.isProven()));
     results(cutting);
@@ -60,6 +54,18 @@ final class TrimWorking {
     return Calculated.of(cutting, steps, findings);
   }
 
+  private void bounds() {
+    if (problem.isUniform()) {
+      uniformBounds();
+    } else {
+      mixedBounds();
+    }
+    if (fewest.isSearched()) {
+      add("least-by-search", "What is the least, when all ways to cut have been looked through?", AS_STATED, List.of(),
+          least(), Source.DEFINITION);
+    }
+  }
+
   private Object least() {
     return problem.isUniform() ? fewest.least() / problem.cost(0) : bench.bought(fewest.least());
   }
@@ -67,11 +73,10 @@ final class TrimWorking {
   /** Bars that must be bought at least: the least to buy, all of it in the dearest bars. */
   private long leastBars() {
     long dearest = 0;
-    boolean anySold = bench.stock().stream().anyMatch(one -> !one.isOnHand());
     for (int kind = 0; kind < problem.kinds(); kind++) {
       dearest = Math.max(dearest, problem.cost(kind));
     }
-    return anySold ? Whole.ceiling(fewest.least(), dearest) : 0;
+    return bench.isAnySold() ? Whole.ceiling(fewest.least(), dearest) : 0;
   }
 
   private void uniformBounds() {
