@@ -95,10 +95,11 @@ final class TrimWorking {
             Term.of("n", "number of pieces", number), c, p),
         PlainBounds.bySum(problem, wanted), Source.DEFINITION);
     PlainBounds.LargePieces large = PlainBounds.LargePieces.of(problem, wanted);
-    add("bars-by-long-pieces", "How many bars do pieces take that cannot share one? Lengths with a kerf each, shorter pieces "
-        + "than " + bench.size(large.limit()) + " left aside.",
+    String aside = large.limit() == 0 ? "" : ", those shorter than " + bench.size(large.limit()) + " left aside";
+    add("bars-by-long-pieces", "How many bars do pieces of more than half a bar take, with the others filled in" + aside
+        + "? All with a kerf each.",
         "b2 = n1 + n2 + max(0, ceil((S3 - (n2 * (P + c) - S2)) / (P + c)))",
-        List.of(Term.of("n1", "pieces that no piece of that length fits beside", large.apart()),
+        List.of(Term.of("n1", "pieces that none of these fits beside", large.apart()),
             Term.of("n2", "other pieces of more than half a bar", large.large()),
             Term.of("S3", "length of pieces of up to half a bar", bench.size(large.smallSum())),
             p, c, Term.of("S2", "length of the n2 pieces", bench.size(large.largeSum()))),

@@ -122,6 +122,21 @@ class TrimCuttingTest {
     assertStepsHold(calculated);
   }
 
+  /**
+   * Bars of 2400 mm: a piece of 1500 mm leaves 897 mm, too little for the 910 mm, which go two to a bar: 4 bars for the 1500,
+   * 2 for three of 910. With 910 mm as the limit, all lengths a kerf more: n1 = 4, n2 = 0, ceil(3 * 913 / 2403) = 2.
+   */
+  @Test
+  void shortPiecesThatFitBesideNoLongOne() {
+    List<TrimPiece> wanted = List.of(TrimPiece.of("wall", mm(1500)).times(4), TrimPiece.of("door", mm(910)).times(3),
+        TrimPiece.of("end", mm(40)));
+    Calculated<TrimCutting> calculated = TrimCutting.of(wanted, List.of(BAR), mm(3));
+    assertThat(result(calculated, "bars-by-long-pieces")).isEqualTo(6L);
+    assertThat(calculated.explain()).contains("those shorter than 913 mm left aside").contains("n1 = 4  (");
+    assertThat(calculated.value().barsBought()).isEqualTo(6);
+    assertStepsHold(calculated);
+  }
+
   /** 1290 + 50 for mitres is 1340: beside it 1057 + 3 of kerf fill the bar. */
   @Test
   void theAllowanceIsCut() {

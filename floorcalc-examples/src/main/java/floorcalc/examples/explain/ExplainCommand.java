@@ -27,7 +27,8 @@ public final class ExplainCommand implements Runnable {
   public static CommandLine of(PrintStream out) {
     CommandLine line = new CommandLine(new ExplainCommand());
     for (Explaining calculation : new Explaining[] {new ExplainLength(out), new ExplainRows(out), new ExplainDrift(out),
-        new ExplainGap(out), new ExplainJoints(out), new ExplainPacks(out), new ExplainRules(out)}) {
+        new ExplainGap(out), new ExplainJoints(out), new ExplainPacks(out), new ExplainTrims(out),
+        new ExplainRules(out)}) {
       line.addSubcommand(calculation);
     }
     return line;

@@ -22,6 +22,11 @@ abstract class Explaining implements Callable<Integer> {
   /** Does the calculation with what was typed. */
   abstract Calculated<?> calculate();
 
+  /** What is printed below the working, each line with a line break before it. */
+  String below(Object value) {
+    return "";
+  }
+
   @Override
   public Integer call() {
     Calculated<?> calculated;
@@ -35,7 +40,7 @@ abstract class Explaining implements Callable<Integer> {
       text.append('\n').append(finding.severity().name().toLowerCase(java.util.Locale.ROOT)).append(": ")
           .append(finding.where().isEmpty() ? "" : finding.where() + ": ").append(finding.message());
     }
-    out.print(text.append('\n'));
+    out.print(text.append(below(calculated.value())).append('\n'));
     out.flush();
     return 0;
   }

@@ -13,6 +13,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -49,6 +52,25 @@ final class Typed {
 
   /** Several lengths in one option. */
   record Lengths(List<Length> list) {
+  }
+
+  /** Reads {@code 1290}, {@code 3 x 1290} or {@code 3 x 1290, name}: a number of equal lengths, and what stands behind it. */
+  static final class OfLot implements ITypeConverter<Lot> {
+    private static final Pattern LOT = Pattern.compile("(?:([0-9]{1,9})\\s*x\\s*)?([^,]+)(?:,(.*))?");
+
+    @Override
+    public Lot convert(String text) {
+      Matcher lot = LOT.matcher(text.strip());
+      if (!lot.matches()) {
+        throw new TypeConversionException("found [" + text + "]; write a length, 3 x LENGTH, or 3 x LENGTH, NAME");
+      }
+      return new Lot(Optional.ofNullable(lot.group(1)).map(Integer::valueOf), length(lot.group(2).strip()),
+          lot.group(3) == null ? "" : lot.group(3).strip());
+    }
+  }
+
+  /** A number of equal lengths, and what was typed behind a comma. */
+  record Lot(Optional<Integer> number, Length length, String more) {
   }
 
   /** Reads an outline as well-known text or as corners {@code x,y x,y x,y}. */

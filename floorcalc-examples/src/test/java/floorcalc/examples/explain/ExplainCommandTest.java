@@ -81,6 +81,46 @@ class ExplainCommandTest {
     assertThat(explained("packs", "--boards", "57", "--per-pack", "6")).contains("  = 2  [").contains("  = 10  [");
   }
 
+  /** Each 1290 mm has a bar of its own, as 1290 + 3 + 1290 = 2583 mm; 2400 - 1290 - 3 - 520 - 3 = 584 mm. */
+  @Test
+  void trims() {
+    String text = explained("trims", "--piece", "3 x 1290, long wall", "--piece", "520, niche", "--bar", "2400");
+    assertThat(text).contains("bars-by-long-pieces: ").endsWith("""
+        cut list: 3 bars, 3 of them bought, proven to be the least; 4 cuts
+          1: 2400 mm gives 1290 mm (long wall) + 520 mm (niche), left 584 mm
+          2 to 3: 2400 mm gives 1290 mm (long wall), left 1107 mm
+        """);
+  }
+
+  /** 2 x 1500 mm: one bar of 3000 mm at 12.50 is less than two of 2400 mm at 7.80 = 15.60 EUR. */
+  @Test
+  void trimsAtAPriceAndFromWhatIsOnHand() {
+    assertThat(explained("trims", "--piece", "2 x 1500", "--bar", "2400, 7.80 EUR", "--bar", "3 m, 12.50 EUR", "--kerf", "0"))
+        .contains("cut list: 1 bar, 1 of them bought, proven to be the least; 1 cut; 12.50 EUR");
+    assertThat(explained("trims", "--piece", "1290", "--bar", "5 x 2400", "--on-hand", "2 x 1300"))
+        .endsWith("cut list: 1 bar, 0 of them bought, proven to be the least; 1 cut\n"
+            + "  1: 1300 mm on hand gives 1290 mm, left 7 mm\n");
+  }
+
+  /** 5000 mm of bars of 2400 mm: 200 mm would be left for the third part, so it gets 600 and the second 2000 mm. */
+  @Test
+  void trimsOfLongWalls() {
+    String text = explained("trims", "--piece", "5 m, hall", "--bar", "2400", "--least-part", "600");
+    assertThat(text).contains("k = ceil(W / (P - a))").contains("2000 mm (hall, part 2 of 3)");
+    assertThat(refused("trims", "--piece", "5 m, hall", "--bar", "2400"))
+        .contains("piece 'hall' is 5000 mm long with its allowance, the longest bar is 2400 mm");
+  }
+
+  @Test
+  void trimsWronglyTyped() {
+    assertThat(refused("trims", "--piece", "1290")).contains("give --bar or --on-hand");
+    assertThat(refused("trims", "--piece", ",", "--bar", "2400")).contains("found [,]");
+    assertThat(refused("trims", "--piece", "3 x wall", "--bar", "2400")).contains("--piece");
+    assertThat(refused("trims", "--piece", "1290", "--bar", "2400, cheap")).contains("write it as 7.80 EUR");
+    assertThat(refused("trims", "--piece", "1290", "--on-hand", "1300, 2 EUR")).contains("neither price nor name");
+    assertThat(refused("trims", "--piece", "0 x 1290", "--bar", "2400")).contains("must be at least 1, but was 0");
+  }
+
   @Test
   void rules() {
     assertThat(explained("rules", "--thickness", "15", "--width", "185"))
