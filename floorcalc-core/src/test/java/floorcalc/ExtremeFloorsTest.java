@@ -130,4 +130,29 @@ class ExtremeFloorsTest {
         + " 2359.044 189.343)", boards(1820, 300), "12.5", "0", Map.of()));
     assertThat(pieces(plan)).hasSize(3);
   }
+
+  @Test
+  void aRunANanometreLongerThanWholeBoards() {
+    // 4 boards of 100 mm and 1 nm: nobody can saw that piece, and no joint is counted beside it.
+    FloorPlan plan = sound(job("(0 0, 400.000001 0, 400.000001 500, 0 500, 0 0)", boards(100, 98), "0", "0",
+        Map.of(LayingRules.MINIMUM_JOINT_OFFSET, 0)));
+    assertThat(pieces(plan)).allSatisfy(piece -> assertThat(piece.from().alongTo()).isEqualTo(Length.ofMillimetres(100)));
+
+    plan = sound(job("(0 0, 2019.999999 0, 2019.999999 500.000001, 0 500.000001, 0 0)", boards(1820, 300), "100", "0",
+        Map.of(LayingRules.MINIMUM_ROW_WIDTH, 0)));
+    assertThat(plan.order().boardsUsed()).as("1819.999999 mm by 300.000001 mm, a row of 1 nm left out").isEqualTo(1);
+
+    plan = sound(job("(0 0, 500.000002 0, 500.000002 485.000003, 0 485.000003, 0 0)", boards(300, 57), "100",
+        "0.000000547", Map.of(LayingRules.MINIMUM_ROW_WIDTH, 20)));
+    assertThat(plan.compromises()).noneMatch(compromise -> compromise.rule().equals("minimumJointOffset"));
+  }
+
+  @Test
+  void manyJointsTooNearAreOneCompromiseOfTheirRow() {
+    // Boards of 100 mm cannot keep joints 300 mm apart; the floor has 8 rows, so 7 pairs of rows that touch.
+    FloorPlan plan = sound(job("(0 0, 3000 0, 3000 480, 0 480, 0 0)", boards(100, 60), "0", "0",
+        Map.of(LayingRules.MINIMUM_END_PIECE, 0, LayingRules.MINIMUM_ROW_WIDTH, 0)));
+    assertThat(plan.compromises()).hasSize(7)
+        .allSatisfy(compromise -> assertThat(compromise.because()).contains("never further apart than 50 mm; of "));
+  }
 }

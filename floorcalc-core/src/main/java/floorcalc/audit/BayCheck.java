@@ -87,7 +87,8 @@ final class BayCheck {
     // Along slanting walls each corner may be off by rounding; where all edges run along or across the rows of a bay
     // that lies straight, nothing is rounded.
     double rounding = frame.isExact() && strips.square ? 0
-        : BayFrame.ROUNDING * (frame.isExact() ? strips.perimeter : strips.perimeter + perimeter) + crumbArea;
+        : BayFrame.ROUNDING * (frame.isExact() ? strips.perimeter : strips.perimeter + perimeter);
+    rounding += crumbs > 0 ? 1 + crumbArea : 0;
     tally.areaRounding += rounding;
     if (coverageBreaches() == before) {
       checkArea(bay, laidArea.value(), pieceArea.value(), rounding);

@@ -25,8 +25,8 @@ final class Crumbs {
     }
     boolean after = touches(hole, hole.left, row.rightEnds, slack);
     boolean before = touches(hole, hole.right, row.leftEnds, slack);
-    return !after && !before
-        || after != before && (Math.max(width, height) <= LONGEST || hole.area <= TAPERED * width * height);
+    return !after && !before || after != before
+        && (Math.min(width, height) <= THICKEST || Math.max(width, height) <= LONGEST || hole.area <= TAPERED * width * height);
   }
 
   private static boolean touches(Defect hole, double x, Segments ends, double slack) {

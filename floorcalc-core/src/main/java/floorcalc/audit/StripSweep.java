@@ -207,8 +207,13 @@ final class StripSweep {
     if (exact && slope[below] == 0 && slope[above] == 0 && width == Math.rint(width)) {
       return h > 0 && width > 0;
     }
+    return width > BayFrame.ROUNDING && h > rounding(below, above);
+  }
+
+  /** How far apart, upright, two edges may be by rounding. */
+  private double rounding(int below, int above) {
     double steepest = Math.max(Math.abs(slope[below]), Math.abs(slope[above]));
-    return width > BayFrame.ROUNDING && h > BayFrame.ROUNDING * Math.sqrt(1 + steepest * steepest);
+    return BayFrame.ROUNDING * Math.sqrt(1 + steepest * steepest);
   }
 
   private void countLayers(double xa, double xb) {
@@ -229,9 +234,11 @@ final class StripSweep {
       if (j + 1 < live) {
         double da = ya[j + 1] - ya[j];
         double db = yb[j + 1] - yb[j];
-        boolean wide = isWide(xb - xa, Math.max(Math.abs(da), Math.abs(db)), edge, active[j + 1]);
-        if (!wide) {
-          noteContact(edge, active[j + 1], xb - xa);
+        double height = Math.max(Math.abs(da), Math.abs(db));
+        if (!isWide(xb - xa, height, edge, active[j + 1])) {
+          if (height <= rounding(edge, active[j + 1])) {
+            noteContact(edge, active[j + 1], xb - xa);
+          }
         } else if (odd > 0 || layers != laid || laid >> 1 != 0) {
           defect(j, laid, layers, odd, xa, xb);
         }

@@ -1,7 +1,6 @@
 package floorcalc.laying;
 
 import floorcalc.joints.JointLayout;
-import floorcalc.joints.JointPair;
 import floorcalc.measure.Length;
 import floorcalc.plan.Compromise;
 import floorcalc.rules.LayingRules;
@@ -11,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.LongStream;
 
 /** Finds where the three minimums are not kept, and says why; also the least of each that the floor has. */
 final class Breaches {
@@ -43,7 +41,7 @@ final class Breaches {
     for (int i = 0; i < bays.size(); i++) {
       breaches.rows(bays.get(i).bay(), laying.pieces().get(i));
       breaches.pieces(bays.get(i).bay(), laying.pieces().get(i));
-      breaches.joints(bays.get(i).bay());
+      breaches.joints(bays.get(i).bay(), laying.pieces().get(i));
     }
     return breaches;
   }
@@ -101,33 +99,39 @@ final class Breaches {
     }
   }
 
-  private void joints(FrameBay bay) {
+  private void joints(FrameBay bay, List<ShapedPiece> pieces) {
     JointLayout layout = layoutOf(bay);
     layouts.add(layout);
     String because = board < 2 * minimumOffset
         ? "joints in neighbouring rows of boards this long are never further apart than "
             + Length.ofNanometres(board / 2)
         : "no way was found to keep the joints further apart and the end pieces long enough";
+    List<LineJoints> lines = LineJoints.of(bay, pieces);
     for (int k = 0; k + 1 < bay.rows().size(); k++) {
-      JointLayout line = onLine(bay.rows().get(k), bay.rows().get(k + 1));
-      line.smallestOffset().ifPresent(pair -> leastOffset = Math.min(leastOffset, pair.offset().toNanometres()));
-      for (JointPair pair : line.closerThan(Length.ofNanometres(minimumOffset))) {
-        add(LayingRules.MINIMUM_JOINT_OFFSET.name(), bay.name() + " row " + (k + 2), minimumOffset,
-            pair.offset().toNanometres(), because);
+      long[] touching = FrameBay.between(bay.rows().get(k + 1).runs(), bay.rows().get(k).runs());
+      long[] offsets = offsets(Contacts.held(touching, lines.get(k).onHighLine()),
+          Contacts.held(touching, lines.get(k + 1).onLowLine()));
+      long least = Arrays.stream(offsets).min().orElse(Long.MAX_VALUE);
+      leastOffset = Math.min(leastOffset, least);
+      if (least < minimumOffset) {
+        long close = Arrays.stream(offsets).filter(offset -> offset < minimumOffset).count();
+        add(LayingRules.MINIMUM_JOINT_OFFSET.name(), bay.name() + " row " + (k + 2), minimumOffset, least,
+            close == 1 ? because : because + "; of " + close + " joints of this row this one is the nearest");
       }
     }
   }
 
-  /** The joints of two rows that reach the line between them: beside a slant a joint may end short of it. */
-  private JointLayout onLine(FrameRow below, FrameRow above) {
-    long[] lower = below.runs().stream().flatMapToLong(run -> jointsAt(run, run.highContacts())).toArray();
-    long[] upper = above.runs().stream().flatMapToLong(run -> jointsAt(run, run.lowContacts())).toArray();
-    return JointLayout.ofNanometres(new long[][] {lower, upper},
-        new long[][] {FrameBay.between(above.runs(), below.runs())});
-  }
-
-  private LongStream jointsAt(FrameRun run, long[] contacts) {
-    return Arrays.stream(laying.joints().jointsOf(run.index())).filter(joint -> Contacts.holds(contacts, joint));
+  /** The distance from each joint of the upper row to the nearest one of the lower row, if it has any. */
+  private static long[] offsets(long[] lower, long[] upper) {
+    long[] offsets = new long[lower.length == 0 ? 0 : upper.length];
+    int k = 0;
+    for (int i = 0; i < offsets.length; i++) {
+      while (k + 1 < lower.length && Math.abs(lower[k + 1] - upper[i]) <= Math.abs(lower[k] - upper[i])) {
+        k++;
+      }
+      offsets[i] = Math.abs(lower[k] - upper[i]);
+    }
+    return offsets;
   }
 
   /** The joints of each row and where it touches the next one. */

@@ -71,12 +71,19 @@ final class Contacts {
     return sum;
   }
 
-  static boolean holds(long[] contacts, long place) {
-    for (int i = 0; i < contacts.length; i += 2) {
-      if (contacts[i] <= place && place <= contacts[i + 1]) {
-        return true;
+  /** Those of some places, in rising order, that lie on a stretch or at an end of one. */
+  static long[] held(long[] contacts, long[] places) {
+    long[] held = new long[places.length];
+    int n = 0;
+    int i = 0;
+    for (long place : places) {
+      while (i < contacts.length && contacts[i + 1] < place) {
+        i += 2;
+      }
+      if (i < contacts.length && contacts[i] <= place) {
+        held[n++] = place;
       }
     }
-    return false;
+    return Arrays.copyOf(held, n);
   }
 }

@@ -11,10 +11,15 @@ import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Finds what keeps a job from being planned: unsound outlines, rooms that their gap swallows, floors beyond all bounds. */
+/** Finds what keeps a job from being planned: boards too short, unsound outlines, rooms that their gap swallows, floors beyond all bounds. */
 public final class JobCheck {
   /** The most pieces that a job may need, by a rough count before it is planned. */
   public static final int MOST_PIECES = 3_000_000;
+  /**
+   * The shortest board that is planned: 50 mm. The shortest wood floor elements, fingers of parquet, are about 100 mm long (common
+   * practice, no source); what is shorter is a length in another unit.
+   */
+  public static final Length SHORTEST_BOARD = Length.ofMillimetres(50);
 
   private JobCheck() {}
 
@@ -27,6 +32,12 @@ public final class JobCheck {
   public static List<JobFault> faultsOf(FloorJob job) {
     List<JobFault> faults = new ArrayList<>();
     Length gap = job.rules().value(LayingRules.EXPANSION_GAP);
+    for (Length length : job.board().lengths()) {
+      if (length.compareTo(SHORTEST_BOARD) < 0) {
+        faults.add(new JobFault(-1, "the boards have a length of " + length + ", at least " + SHORTEST_BOARD
+            + " is needed; check the length and its unit"));
+      }
+    }
     double pieces = 0;
     for (int i = 0; i < job.rooms().size(); i++) {
       Room room = job.rooms().get(i);

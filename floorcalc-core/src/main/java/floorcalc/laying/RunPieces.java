@@ -12,7 +12,7 @@ import java.util.TreeMap;
  */
 final class RunPieces {
   /** Pieces meet along more than this, in nanometres: less may come of rounding. */
-  private static final long MEET = 10;
+  static final long MEET = 10;
 
   private final long[] joints;
   /** The pieces between two joints, from low to high. */

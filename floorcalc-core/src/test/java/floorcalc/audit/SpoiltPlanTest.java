@@ -141,8 +141,8 @@ class SpoiltPlanTest {
         spoil("the laid area reaches 1 mm into the gap", "two boards", d -> {
           d.bays.get(0).shell = ring(10, 10, 991, 10, 991, 990, 10, 990);
         }, Code.LAID_TOO_NEAR, Code.LAID_ASTRAY, Code.LAID_MISSING, Code.HOLE),
-        spoil("a corner of the laid area is 10 nm astray", "two boards", d -> d.bays.get(0).shell =
-            Ring.ofNanometres(new long[] {10_000_000, 990_000_010, 990_000_000, 10_000_000},
+        spoil("a corner of the laid area is 20 nm astray", "two boards", d -> d.bays.get(0).shell =
+            Ring.ofNanometres(new long[] {10_000_000, 990_000_020, 990_000_000, 10_000_000},
                 new long[] {10_000_000, 10_000_000, 990_000_000, 990_000_000}),
             Code.LAID_TOO_NEAR, Code.LAID_ASTRAY, Code.LAID_MISSING, Code.HOLE),
         spoil("the laid area stops short of a wall", "bond", d -> {

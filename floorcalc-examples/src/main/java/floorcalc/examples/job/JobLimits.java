@@ -1,5 +1,6 @@
 package floorcalc.examples.job;
 
+import floorcalc.laying.JobCheck;
 import floorcalc.measure.Length;
 
 /** How large a job file and what is in it may be. The same figures stand in {@code docs/job.schema.json}. */
@@ -32,7 +33,8 @@ final class JobLimits {
   static final Length FARTHEST = Length.ofMillimetres(10_000_000);
   static final Length LONGEST_BOARD = Length.ofMillimetres(100_000);
   static final Length WIDEST_BOARD = Length.ofMillimetres(10_000);
-  static final Length SMALLEST_BOARD = Length.ofMillimetres(1);
+  static final Length SHORTEST_BOARD = JobCheck.SHORTEST_BOARD;
+  static final Length NARROWEST_BOARD = Length.ofMillimetres(1);
   /** A board, a pipe, or the gap under a straightedge. */
   static final Length THICKEST = Length.ofMillimetres(1000);
 

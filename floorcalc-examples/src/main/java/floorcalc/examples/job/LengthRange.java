@@ -20,8 +20,8 @@ record LengthRange(Length least, Length most) {
   static final LengthRange HEIGHT = new LengthRange(JobLimits.WIDEST_BOARD.negated(), JobLimits.WIDEST_BOARD);
   static final LengthRange SIZE = new LengthRange(ABOVE_ZERO, JobLimits.FARTHEST);
   static final LengthRange SIZE_OR_ZERO = new LengthRange(Length.ZERO, JobLimits.FARTHEST);
-  static final LengthRange BOARD_LENGTH = new LengthRange(JobLimits.SMALLEST_BOARD, JobLimits.LONGEST_BOARD);
-  static final LengthRange COVER_WIDTH = new LengthRange(JobLimits.SMALLEST_BOARD, JobLimits.WIDEST_BOARD);
+  static final LengthRange BOARD_LENGTH = new LengthRange(JobLimits.SHORTEST_BOARD, JobLimits.LONGEST_BOARD);
+  static final LengthRange COVER_WIDTH = new LengthRange(JobLimits.NARROWEST_BOARD, JobLimits.WIDEST_BOARD);
   static final LengthRange THICKNESS = new LengthRange(ABOVE_ZERO, JobLimits.THICKEST);
   static final LengthRange OPENING = new LengthRange(Length.ZERO, JobLimits.THICKEST);
 
