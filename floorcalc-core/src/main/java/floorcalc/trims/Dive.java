@@ -15,6 +15,8 @@ import java.util.List;
 final class Dive {
   private static final int MOST_DEPARTURES = 6;
   private static final int MOST_WAYS = 4;
+  /** With no more than that left, the bars are also filled one by one as far as can be. */
+  private static final long FEW_BARS = 12;
   private static final double NEARLY = 1e-6;
 
   private final Problem problem;
@@ -46,7 +48,9 @@ final class Dive {
     if (budget.isSpent()) {
       return false;
     }
-    List<Load> quick = Greedy.best(problem, filling, demand, limits, budget);
+    List<Load> quick = problem.total(demand) <= FEW_BARS * problem.room(0)
+        ? Greedy.best(problem, filling, demand, limits, budget)
+        : Greedy.quickest(problem, demand, limits, budget);
     if (quick != null && problem.costOf(quick) <= cost) {
       found = new ArrayList<>(chosen);
       found.addAll(quick);

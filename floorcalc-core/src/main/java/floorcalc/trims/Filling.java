@@ -7,6 +7,7 @@ import java.util.Arrays;
  * over all sums of sizes where that is small, else by branch and bound. Used by one thread.
  */
 final class Filling {
+  private static final long LONGEST_TABLE = 500_000;
   private static final long LARGEST_TABLE = 25_000_000;
   private static final long MOST_WORK = 40_000_000;
   private static final long MOST_BRANCHES = 300_000;
@@ -44,7 +45,7 @@ final class Filling {
   }
 
   private static boolean isTableSmall(Problem problem) {
-    if (problem.room(0) > LARGEST_TABLE / Math.max(1, problem.sizes())) {
+    if (problem.room(0) > Math.min(LONGEST_TABLE, LARGEST_TABLE / Math.max(1, problem.sizes()))) {
       return false;
     }
     long work = 0;
@@ -174,8 +175,11 @@ final class Filling {
     for (int kind = 0; kind < problem.kinds(); kind++) {
       counts[kind] = branchInto(problem.room(kind), MOST_BRANCHES, budget);
       found[kind] = bestValue;
-      ceilings[kind] = branches > mostBranches ? Math.max(bestValue, Math.min(loose(problem.room(kind)), coarse(problem.room(kind), budget)))
-          : bestValue;
+      ceilings[kind] = bestValue;
+      if (branches > mostBranches) {
+        long room = problem.room(kind);
+        ceilings[kind] = Math.max(bestValue, Math.min(loose(room), coarse(room, budget)));
+      }
     }
   }
 

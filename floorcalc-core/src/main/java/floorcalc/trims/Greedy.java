@@ -173,6 +173,13 @@ final class Greedy {
 
   /** The cheapest of all quick ways; null if none was found. */
   static List<Load> best(Problem problem, Filling filling, int[] demand, int[] limits, Budget budget) {
+    List<Load> best = quickest(problem, demand, limits, budget);
+    List<Load> full = fullestBars(problem, filling, demand, limits, budget);
+    return full == null ? best : cheaper(problem, best, onCheaperBars(problem, full, limits));
+  }
+
+  /** The cheaper of the two quickest ways; null if no unlimited bar holds all pieces. */
+  static List<Load> quickest(Problem problem, int[] demand, int[] limits, Budget budget) {
     List<Load> best = null;
     for (int kind = 0; kind < problem.kinds(); kind++) {
       if (limits[kind] == Problem.NO_LIMIT && holdsAll(problem, demand, kind)) {
@@ -180,8 +187,7 @@ final class Greedy {
         best = cheaper(problem, best, onCheaperBars(problem, bestFit(problem, demand, kind, budget), limits));
       }
     }
-    List<Load> full = fullestBars(problem, filling, demand, limits, budget);
-    return full == null ? best : cheaper(problem, best, onCheaperBars(problem, full, limits));
+    return best;
   }
 
   private static boolean holdsAll(Problem problem, int[] demand, int kind) {

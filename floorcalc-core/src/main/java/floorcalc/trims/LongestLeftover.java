@@ -9,7 +9,7 @@ import java.util.List;
  * least x is found by halving. Used by one thread.
  */
 final class LongestLeftover {
-  private static final long FIRST_LOOK = 1_000_000;
+  private static final long FIRST_LOOK = 2_000_000;
 
   private final Problem problem;
   private final Budget budget;

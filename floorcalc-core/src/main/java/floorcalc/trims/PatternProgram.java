@@ -12,9 +12,14 @@ import java.util.List;
 final class PatternProgram {
   /** The price of the dearest kind of bar. */
   static final long UNIT = 1L << 30;
-  private static final double TOLERANCE = 1e-9;
   private static final double GAIN = 1e-7;
-  private static final double PIVOT = 1e-8;
+  /** What a load must gain to be taken without looking for the dearest. */
+  private static final double LARGE_GAIN = 0.05;
+  private static final double USED = 1e-7;
+  /** The cost of pieces that no bar is left for. */
+  private static final double STAND_IN = 1000;
+  /** The highest price looked at, four times that. */
+  private static final double HIGHEST = 4 * STAND_IN;
   private static final int REFRESH = 60;
 
   private final Problem problem;
@@ -29,17 +34,11 @@ final class PatternProgram {
   private int[] sizeOfRow;
   private int[] kindOfRow;
   private int rows;
-  private double[][] inverse;
-  private double[] basic;
-  private Column[] basis;
-  private double[] right;
+  private Basis basis;
   private List<Column> usable;
   private double[] duals;
   private PriceBound bound;
   private boolean isFeasible;
-
-  /** A column: a load, or a slack or stand-in if there is none. */
-  private record Column(Load load, int[] at, double[] entries, double cost, boolean standsIn) {}
 
   PatternProgram(Problem problem, Filling filling, List<Load> pool, Budget budget) {
     this.problem = problem;
@@ -64,7 +63,7 @@ final class PatternProgram {
     }
     int most = 40 * rows + 400;
     for (int round = 0; round < most && !budget.isSpent(); round++) {
-      setDuals();
+      duals = basis.duals();
       Column entering = cheapest();
       if (entering == null) {
         List<Column> made = priced();
@@ -76,17 +75,14 @@ final class PatternProgram {
           break;
         }
       }
-      if (!enter(entering)) {
+      if (!basis.enter(entering)) {
         break;
       }
       if (round % REFRESH == REFRESH - 1) {
-        refresh();
+        basis.refresh();
       }
     }
-    isFeasible = true;
-    for (int r = 0; r < rows; r++) {
-      isFeasible &= !basis[r].standsIn || basic[r] < 1e-6;
-    }
+    isFeasible = basis.isFeasible();
   }
 
   /** The best bound found, or null if the budget did not last for one. */
@@ -101,9 +97,10 @@ final class PatternProgram {
   /** The loads used, how often each, with the rows in order. */
   void uses(List<Load> loads, List<Double> times) {
     for (int r = 0; r < rows; r++) {
-      if (basis[r].load != null && basic[r] > 1e-7) {
-        loads.add(basis[r].load);
-        times.add(basic[r]);
+      Load load = basis.column(r).load();
+      if (load != null && basis.value(r) > USED) {
+        loads.add(load);
+        times.add(basis.value(r));
       }
     }
   }
@@ -128,36 +125,32 @@ final class PatternProgram {
     }
   }
 
+  /** Starts with a bar of one size for each size, a slack for each limit, and a stand-in where only limited bars hold a size. */
   private void layBasis() {
-    inverse = new double[rows][rows];
-    basic = new double[rows];
-    basis = new Column[rows];
-    right = new double[rows];
-    for (int r = 0; r < rows; r++) {
-      int i = sizeOfRow[r];
-      if (i < 0) {
-        int kind = 0;
-        while (kindOfRow[kind] != r) {
-          kind++;
-        }
+    Column[] columns = new Column[rows];
+    double[] right = new double[rows];
+    for (int kind = 0; kind < problem.kinds(); kind++) {
+      int r = kindOfRow[kind];
+      if (r >= 0) {
         right[r] = limits[kind];
-        basis[r] = new Column(null, new int[] {r}, new double[] {1}, 0, false);
-        inverse[r][r] = 1;
-      } else {
+        columns[r] = Column.unit(r, 1);
+      }
+    }
+    for (int i = 0; i < problem.sizes(); i++) {
+      int r = rowOf[i];
+      if (r >= 0) {
         right[r] = demand[i];
         int kind = unlimitedFor(i);
         if (kind < 0) {
-          basis[r] = new Column(null, new int[] {r}, new double[] {1}, 1000, true);
-          inverse[r][r] = 1;
+          columns[r] = Column.standIn(r, STAND_IN);
         } else {
           int[] counts = new int[problem.sizes()];
           counts[i] = (int) Math.min(demand[i], problem.room(kind) / problem.size(i));
-          basis[r] = column(new Load(kind, counts, 1));
-          inverse[r][r] = 1.0 / counts[i];
+          columns[r] = column(new Load(kind, counts, 1));
         }
       }
-      basic[r] = right[r] * inverse[r][r];
     }
+    basis = new Basis(columns, right, budget);
   }
 
   private int unlimitedFor(int i) {
@@ -192,26 +185,8 @@ final class PatternProgram {
     return new Column(load, at, entries, problem.cost(load.kind()) * unitCost, false);
   }
 
-  private void setDuals() {
-    duals = new double[rows];
-    for (int r = 0; r < rows; r++) {
-      double cost = basis[r].cost;
-      if (cost != 0) {
-        double[] line = inverse[r];
-        for (int c = 0; c < rows; c++) {
-          duals[c] += cost * line[c];
-        }
-      }
-    }
-    budget.spend((long) rows * rows);
-  }
-
   private double gain(Column column) {
-    double worth = -column.cost;
-    for (int k = 0; k < column.at.length; k++) {
-      worth += duals[column.at[k]] * column.entries[k];
-    }
-    return worth;
+    return column.worth(duals) - column.cost();
   }
 
   /** The column at hand that gains most, or null if none gains. */
@@ -228,14 +203,14 @@ final class PatternProgram {
     for (int r = 0; r < rows; r++) {
       if (sizeOfRow[r] >= 0 && -duals[r] > most) {
         most = -duals[r];
-        best = new Column(null, new int[] {r}, new double[] {-1}, 0, false);
+        best = Column.unit(r, -1);
       }
     }
     for (int kind = 0; kind < problem.kinds(); kind++) {
       int r = kindOfRow[kind];
       if (r >= 0 && duals[r] > most) {
         most = duals[r];
-        best = new Column(null, new int[] {r}, new double[] {1}, 0, false);
+        best = Column.unit(r, 1);
       }
     }
     budget.spend(usable.size() * 4L);
@@ -246,15 +221,15 @@ final class PatternProgram {
   private List<Column> priced() {
     long[] prices = new long[problem.sizes()];
     for (int i = 0; i < prices.length; i++) {
-      prices[i] = rowOf[i] < 0 ? 0 : (long) Math.floor(Math.min(4000, Math.max(0, duals[rowOf[i]])) * UNIT + 1e-3);
+      prices[i] = rowOf[i] < 0 ? 0 : (long) Math.floor(Math.min(HIGHEST, Math.max(0, duals[rowOf[i]])) * UNIT + 1e-3);
     }
     List<Column> made = new ArrayList<>();
     int[] guess = filling.guess(prices, demand, budget);
     if (guess != null && limits[0] > 0) {
       Column column = column(new Load(0, guess, 1));
-      if (gain(column) > 0.05) {
+      if (gain(column) > LARGE_GAIN) {
         usable.add(column);
-        pool.add(column.load);
+        pool.add(column.load());
         made.add(column);
         return made;
       }
@@ -276,7 +251,7 @@ final class PatternProgram {
     }
     for (Column column : made) {
       usable.add(column);
-      pool.add(column.load);
+      pool.add(column.load());
     }
     return made;
   }
@@ -293,111 +268,6 @@ final class PatternProgram {
 
   /** Whether the bound has reached the cost of the whole bars that the present value asks for. */
   private boolean tailing() {
-    double value = 0;
-    for (int r = 0; r < rows; r++) {
-      if (basis[r].standsIn && basic[r] > 1e-6) {
-        return false;
-      }
-      value += basis[r].cost * basic[r];
-    }
-    return problem.isUniform() && bound != null && bound.least() >= value / unitCost;
-  }
-
-  private boolean enter(Column column) {
-    double[] moved = new double[rows];
-    for (int r = 0; r < rows; r++) {
-      double sum = 0;
-      for (int k = 0; k < column.at.length; k++) {
-        sum += inverse[r][column.at[k]] * column.entries[k];
-      }
-      moved[r] = sum;
-    }
-    int leaving = -1;
-    double least = Double.MAX_VALUE;
-    for (int r = 0; r < rows; r++) {
-      if (moved[r] > PIVOT) {
-        double ratio = Math.max(0, basic[r]) / moved[r];
-        if (ratio < least - TOLERANCE || ratio < least + TOLERANCE && moved[r] > moved[leaving]) {
-          least = Math.min(least, ratio);
-          leaving = r;
-        }
-      }
-    }
-    if (leaving < 0) {
-      return false;
-    }
-    double step = Math.max(0, basic[leaving]) / moved[leaving];
-    double[] line = inverse[leaving];
-    double pivot = moved[leaving];
-    for (int c = 0; c < rows; c++) {
-      line[c] /= pivot;
-    }
-    for (int r = 0; r < rows; r++) {
-      if (r != leaving && moved[r] != 0) {
-        double[] other = inverse[r];
-        double factor = moved[r];
-        for (int c = 0; c < rows; c++) {
-          other[c] -= factor * line[c];
-        }
-        basic[r] -= factor * step;
-      }
-    }
-    basic[leaving] = step;
-    basis[leaving] = column;
-    budget.spend((long) rows * rows);
-    return true;
-  }
-
-  /** Works the inverse out anew, against rounding that adds up. */
-  private void refresh() {
-    double[][] matrix = new double[rows][rows];
-    double[][] fresh = new double[rows][rows];
-    for (int c = 0; c < rows; c++) {
-      fresh[c][c] = 1;
-      for (int k = 0; k < basis[c].at.length; k++) {
-        matrix[basis[c].at[k]][c] = basis[c].entries[k];
-      }
-    }
-    for (int c = 0; c < rows; c++) {
-      int pivot = c;
-      for (int r = c + 1; r < rows; r++) {
-        if (Math.abs(matrix[r][c]) > Math.abs(matrix[pivot][c])) {
-          pivot = r;
-        }
-      }
-      if (Math.abs(matrix[pivot][c]) < PIVOT) {
-        return;
-      }
-      swap(matrix, c, pivot);
-      swap(fresh, c, pivot);
-      double factor = matrix[c][c];
-      for (int k = 0; k < rows; k++) {
-        matrix[c][k] /= factor;
-        fresh[c][k] /= factor;
-      }
-      for (int r = 0; r < rows; r++) {
-        double times = matrix[r][c];
-        if (r != c && times != 0) {
-          for (int k = 0; k < rows; k++) {
-            matrix[r][k] -= times * matrix[c][k];
-            fresh[r][k] -= times * fresh[c][k];
-          }
-        }
-      }
-    }
-    budget.spend((long) rows * rows * rows / 4);
-    inverse = fresh;
-    for (int r = 0; r < rows; r++) {
-      basic[r] = 0;
-      for (int c = 0; c < rows; c++) {
-        basic[r] += inverse[r][c] * right[c];
-      }
-    }
-  }
-
-  private static void swap(double[][] lines, int a, int b) {
-    double[] line = lines[a];
-    lines[a] = lines[b];
-    lines[b] = line;
+    return problem.isUniform() && bound != null && basis.isFeasible() && bound.least() >= basis.cost() / unitCost;
   }
 }

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
  */
 class PairsReferenceTest {
   @ParameterizedTest(name = "{0}")
-  @CsvFileSource(resources = "/reference/two_per_bin_left_right_constructed.csv", numLinesToSkip = 4)
+  @CsvFileSource(resources = "/reference/two_per_bin_left_right_constructed.csv", useHeadersInDisplayName = true)
   void boardsEqualTheOptimum(String id, long board, long kerf, String left, String right, int pairs, int boards) {
     Length width = Length.ofMillimetres(100);
     BoardGoods goods = BoardGoods.of(Length.ofMillimetres(board), width, Length.ofMillimetres(14), 1);

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
  */
 class TwoFromABoardReferenceTest {
   @ParameterizedTest(name = "{0}")
-  @CsvFileSource(resources = "/reference/two_per_bin_from_published.csv", numLinesToSkip = 3)
+  @CsvFileSource(resources = "/reference/two_per_bin_from_published.csv", useHeadersInDisplayName = true)
   void bestDivisionGivesTheOptimum(String instance, long board, int count, int optimum, int unlimited) throws IOException {
     long[] lengths = lengths(instance);
     Arrays.sort(lengths);

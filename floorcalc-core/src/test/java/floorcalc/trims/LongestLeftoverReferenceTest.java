@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 /** Constructed instances, solved by looking through all cuttings: fewest bars, then the longest single leftover. */
 class LongestLeftoverReferenceTest {
   @ParameterizedTest(name = "{0}")
-  @CsvFileSource(resources = "/reference/usable_leftover_constructed.csv", numLinesToSkip = 2)
+  @CsvFileSource(resources = "/reference/usable_leftover_constructed.csv", useHeadersInDisplayName = true)
   void fewestBarsThenTheLongestLeftover(String id, long bar, String lengths, int bars, long longest, long total) {
     List<TrimPiece> pieces = Arrays.stream(Instances.numbers(lengths))
         .mapToObj(length -> TrimPiece.of("", Length.ofMillimetres(length))).toList();
