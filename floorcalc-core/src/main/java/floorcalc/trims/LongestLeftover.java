@@ -1,12 +1,14 @@
 package floorcalc.trims;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * The longest single leftover that the same bars can give. One bar is made as short as can be: if all pieces fit into the
  * other bars and a bar shortened to x, the rest of it is left over in one piece. Whether they do is monotone in x, so the
- * least x is found by halving. Used by one thread.
+ * least x is found by halving. If a bar turns out not to be needed at all, it is spared, and the search begins anew with the
+ * bars that are left. Used by one thread.
  */
 final class LongestLeftover {
   private static final long FIRST_LOOK = 2_000_000;
@@ -18,6 +20,8 @@ final class LongestLeftover {
   private List<Load> best;
   private long rest;
   private boolean proven = true;
+  private int[] bars;
+  private boolean spared;
 
   LongestLeftover(Problem problem, FewestBars fewest, Budget budget) {
     this.problem = problem;
@@ -29,25 +33,33 @@ final class LongestLeftover {
   }
 
   void improve() {
-    int[] bars = new int[problem.kinds()];
-    for (Load load : best) {
-      bars[load.kind()] += load.times();
-    }
-    for (int kind = 0; kind < bars.length; kind++) {
-      if (bars[kind] > 0 && problem.room(kind) > rest) {
-        shorten(kind, bars);
+    do {
+      bars = barsOf(best);
+      spared = false;
+      for (int kind = 0; kind < bars.length && !spared; kind++) {
+        if (bars[kind] > 0 && problem.room(kind) > rest) {
+          shorten(kind);
+        }
       }
-    }
+    } while (spared);
   }
 
-  private void shorten(int kind, int[] bars) {
+  private int[] barsOf(List<Load> loads) {
+    int[] number = new int[problem.kinds()];
+    for (Load load : loads) {
+      number[load.kind()] += load.times();
+    }
+    return number;
+  }
+
+  private void shorten(int kind) {
     int[] others = bars.clone();
     others[kind]--;
     long shut = leastFill(others) - 1;
     long open = problem.room(kind) - rest;
     boolean first = true;
     long none = shut;
-    while (open - shut > 1) {
+    while (open - shut > 1 && !spared) {
       long middle = first ? shut + 1 : shut + (open - shut) / 2;
       first = false;
       BarFilling.Answer answer = fits(kind, others, middle);
@@ -58,7 +70,7 @@ final class LongestLeftover {
         none = answer == BarFilling.Answer.NO ? middle : none;
       }
     }
-    proven &= none >= open - 1;
+    proven &= spared || none >= open - 1;
   }
 
   /** What one bar must hold at least, if the others hold all they can: by length and by the prices of the bound. */
@@ -151,6 +163,7 @@ final class LongestLeftover {
     }
     best = loads;
     rest = problem.longestRest(loads);
+    spared = Arrays.stream(barsOf(loads)).sum() < Arrays.stream(bars).sum();
   }
 
   List<Load> loads() {

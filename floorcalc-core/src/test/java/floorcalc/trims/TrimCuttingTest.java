@@ -190,6 +190,16 @@ class TrimCuttingTest {
     assertThat(cutting.isLeast()).isTrue();
   }
 
+  /** 10 + 2 + 6 = 18: one bar of 20 mm, which must be bought in any case as 15 mm do not hold both, spares the offcut. */
+  @Test
+  void anOffcutThatSavesNothingIsSpared() {
+    TrimCutting cutting = cut(pieces(10, 6), List.of(TrimStock.sold(mm(20)), TrimStock.onHand(mm(15), 1)), 2);
+    assertThat(cutting.bars()).hasSize(1);
+    assertThat(cutting.barsBought()).isEqualTo(1);
+    assertThat(cutting.isLeast()).isTrue();
+    assertThat(cutting.longestLeftover()).isEqualTo(mm(0));
+  }
+
   @Test
   void onlyBarsOnHandBuyNothing() {
     TrimCutting cutting = cut(pieces(1290, 900), List.of(TrimStock.onHand(mm(1300), 2), TrimStock.onHand(mm(2400), 1)), 3);
