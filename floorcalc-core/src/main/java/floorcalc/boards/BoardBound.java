@@ -10,7 +10,9 @@ import floorcalc.working.Step;
 import floorcalc.working.Term;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The number of boards that no plan with the same rows and rules can do without. Three bounds are worked out; the highest
@@ -28,6 +30,8 @@ import java.util.List;
  * </ol>
  */
 public final class BoardBound {
+  private static final int ROUNDS = 150;
+
   private BoardBound() {}
 
   /**
@@ -85,21 +89,45 @@ public final class BoardBound {
    */
   public static Calculated<Integer> of(List<Run> runs, List<Stretch> stretches, Area rest, Area floor,
       BoardGoods goods, LayingRules rules, int found) {
+    return of(runs, stretches, rest, floor, goods, rules, Optional.empty(), found);
+  }
+
+  /**
+   * Returns the least number of boards, by prices too, beginning with those that a search has found.
+   *
+   * @param runs the runs in laying order, not null
+   * @param stretches a stretch for each run, not null; one as long as its run has pieces all along it
+   * @param rest the floor of runs without a stretch, not null
+   * @param floor the whole floor that is laid, not null
+   * @param goods the boards, not null
+   * @param rules the rules, not null
+   * @param layout the joints found for these runs, not null
+   * @param found the number of boards of a plan with these joints that keeps the rules: when the bound reaches it, the
+   *     search for a better bound ends
+   * @return the bound with its working, not null
+   */
+  public static Calculated<Integer> of(List<Run> runs, List<Stretch> stretches, Area rest, Area floor,
+      BoardGoods goods, LayingRules rules, RunLayout layout, int found) {
+    return of(runs, stretches, rest, floor, goods, rules, layout.prices(), found);
+  }
+
+  private static Calculated<Integer> of(List<Run> runs, List<Stretch> stretches, Area rest, Area floor,
+      BoardGoods goods, LayingRules rules, Optional<PriceList> prices, int found) {
     Calculated<Integer> plain = of(stretches, rest, floor, goods, rules);
     Stock stock = new Stock(goods, rules);
     if (!stock.isUniform() || plain.value() >= found || runs.isEmpty() || !PriceList.isOfUse(stock)) {
       return plain;
     }
-    PriceGame game = new PriceGame(runs, counted(runs, stretches, stock), stock);
-    int byPrices = game.play(found);
+    double[] counted = counted(runs, stretches, stock);
+    PriceGame game = new PriceGame(runs, counted, stock);
+    prices.ifPresent(game::begin);
+    // The prices of a search are the best for all runs; where some do not count, others may be better.
+    boolean all = Arrays.stream(counted).allMatch(count -> count == 1);
+    int byPrices = game.play(found, prices.isPresent() && all ? 0 : ROUNDS);
     List<Step> steps = new ArrayList<>(plain.steps());
     steps.add(new Step("boards-by-prices", "What does the cheapest way to lay all rows cost at the best prices found?",
-        "b4 = ceil(C), with m and d kept",
-        List.of(Term.of("C", "boards' worth of the cheapest way, less what rounding may add, to four decimals", game.shown()),
-            new Term("m", "least end piece", rules.value(LayingRules.MINIMUM_END_PIECE),
-                rules.get(LayingRules.MINIMUM_END_PIECE).source()),
-            new Term("d", "least joint offset", rules.value(LayingRules.MINIMUM_JOINT_OFFSET),
-                rules.get(LayingRules.MINIMUM_JOINT_OFFSET).source())),
+        "b4 = ceil(C)", List.of(Term.of("C", "boards' worth of the cheapest way that keeps least end piece and joint offset, "
+            + "less what rounding may add, to four decimals", game.shown())),
         byPrices, Source.DEFINITION));
     return Calculated.of(Math.max(plain.value(), byPrices), steps);
   }

@@ -2,13 +2,7 @@ package floorcalc.boards;
 
 /** What is on hand while a run is laid: offcuts are used where they fit, else boards are opened. */
 final class Hand {
-  /** For which pieces a board is opened although an offcut might do. */
-  enum Fresh {
-    NONE, START, END
-  }
-
   private final Stock stock;
-  private Fresh fresh = Fresh.NONE;
   final int[] opened;
   long[] forStarts;
   long[] forEnds;
@@ -20,9 +14,8 @@ final class Hand {
     this.forEnds = layer.forEnds;
   }
 
-  /** Lays a run: start and end pieces come from offcuts where they fit, unless fresh boards are wanted for them. */
-  void lay(Run run, long[] joints, Fresh fresh) {
-    this.fresh = fresh;
+  /** Lays a run: start and end pieces come from offcuts where they fit. */
+  void lay(Run run, long[] joints) {
     if (joints.length == 0) {
       single(run.span());
       return;
@@ -44,7 +37,7 @@ final class Hand {
       opened[whole]++;
       return;
     }
-    int offcut = fresh == Fresh.START ? -1 : Layer.shortestFor(forStarts, piece);
+    int offcut = Layer.shortestFor(forStarts, piece);
     if (offcut >= 0) {
       forStarts = Layer.without(forStarts, offcut);
       return;
@@ -63,7 +56,7 @@ final class Hand {
       opened[whole]++;
       return;
     }
-    int offcut = fresh == Fresh.END ? -1 : Layer.shortestFor(forEnds, piece);
+    int offcut = Layer.shortestFor(forEnds, piece);
     if (offcut >= 0) {
       forEnds = Layer.without(forEnds, offcut);
       return;

@@ -50,45 +50,30 @@ final class Layer {
   }
 
   /**
-   * Boards opened, less what the dearest offcuts on hand are worth, and what the rest costs at least, with rules broken far
-   * above all.
+   * Boards opened, less what the dearest offcuts on hand are worth, with rules broken far above all.
    *
-   * @param run the run that was laid last, of {@code count}
+   * @param toCome how many runs are still to be laid
    */
-  void rank(Stock stock, Guide guide, int run, int count, long place) {
-    double finish = joints.length == 0 ? guide.toFinish(run, place) : guide.toFinish(run, joints[0]);
-    rank = stock.weight(opened) - WORTH * worth(guide, 2 * (count - 1 - run)) + finish + penalty;
+  void rank(Stock stock, int toCome) {
+    rank = stock.weight(opened) - WORTH * worth(stock, 2 * toCome) + penalty;
   }
 
-  /** The worth of the dearest offcuts, no more of them than can still be used. */
-  private double worth(Guide guide, int usable) {
+  /** The worth in boards of the longest offcuts, no more of them than can still be used: their length and a kerf each. */
+  private double worth(Stock stock, int usable) {
     double sum = 0;
     int start = forStarts.length - 1;
     int end = forEnds.length - 1;
     for (int i = Math.min(COUNTED, usable); i > 0 && (start >= 0 || end >= 0); i--) {
-      double byStart = start < 0 ? -1 : guide.startOffcut(forStarts[start]);
-      double byEnd = end < 0 ? -1 : guide.endOffcut(forEnds[end]);
+      long byStart = start < 0 ? -1 : forStarts[start];
+      long byEnd = end < 0 ? -1 : forEnds[end];
+      sum += Math.max(byStart, byEnd) + stock.kerf;
       if (byStart >= byEnd) {
-        sum += byStart;
         start--;
       } else {
-        sum += byEnd;
         end--;
       }
     }
-    return sum;
-  }
-
-  /** The boards that any way of going on takes at least. */
-  double atLeast(Guide guide, int run, long place) {
-    double sum = opened[0] + guide.toFinish(run, joints.length == 0 ? place : joints[0]);
-    for (long offcut : forStarts) {
-      sum -= guide.startOffcut(offcut);
-    }
-    for (long offcut : forEnds) {
-      sum -= guide.endOffcut(offcut);
-    }
-    return sum;
+    return sum / ((double) stock.longest() + stock.kerf);
   }
 
   boolean sameHand(Layer other) {

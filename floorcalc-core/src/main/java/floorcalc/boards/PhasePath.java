@@ -48,10 +48,6 @@ final class PhasePath {
     return false;
   }
 
-  boolean isLinked(int run) {
-    return linked[run];
-  }
-
   /** The cost of the cheapest way; writes down its cells. */
   double cheapest(int[] cells) {
     for (int k = 0; k < count; k++) {
@@ -72,21 +68,6 @@ final class PhasePath {
       }
     }
     return total;
-  }
-
-  /** For each run and each phase of the run before it, what the rest costs at least. */
-  double[][] toFinish() {
-    double[][] rest = new double[count + 1][CELLS];
-    double[] from = new double[CELLS];
-    for (int k = count - 1; k >= 0; k--) {
-      double[] cost = costs.of(k);
-      for (int i = 0; i < CELLS; i++) {
-        from[i] = weights[k] * cost[i] + rest[k + 1][i];
-      }
-      follow(from, k > 0 && linked[k]);
-      System.arraycopy(window, 0, rest[k], 0, CELLS);
-    }
-    return rest;
   }
 
   /** Into {@code window}: for each cell the least of the cells that may stand beside it. */

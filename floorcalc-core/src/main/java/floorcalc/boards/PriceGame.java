@@ -9,14 +9,17 @@ import java.util.List;
  * Looks for prices at which even the cheapest way to lay all runs costs much. At any prices that cost, rounded up, is a
  * number of boards that no plan can do without, so each round gives a true bound and the best one is kept.
  * <p>
- * It is played as a game: the path answers the prices with the cheapest way, the prices answer by leaning towards those
- * shares of rise that this way pays most for (regret matching). The first prices are by length. Deterministic; the rounds
+ * Prices by length come first, then two flights of stairs that suit runs of the commonest length. After that it is played
+ * as a game: the path answers the prices with the cheapest way, the prices answer by leaning towards those rises that this
+ * way pays most for (regret matching). What the ways found so far pay on average for the dearest rise is a limit that no
+ * prices made of these rises can pass: when it shows that the bound cannot grow, the game ends. Deterministic; the rounds
  * are bounded by a number of steps.
  */
 final class PriceGame {
-  private static final int KNOTS = 48;
-  private static final int MOST_ROUNDS = 100;
-  private static final long STEPS = 25_000_000L;
+  private static final int KNOTS = 32;
+  private static final long STEPS = 4_000_000L;
+  private static final double OLD_SHARE = 0.8;
+  private static final int NEWER_WEIGH_MORE = 4;
   /** What rounding may add to the cost of all runs, and of each run: far less than shows. */
   private static final double ROUNDING = 1e-6;
   private static final double ROUNDING_PER_RUN = 2e-7;
@@ -26,6 +29,19 @@ final class PriceGame {
   private final Stock stock;
   private final PhaseCosts costs;
   private final PhasePath path;
+  private final int[] cells;
+  private final Knots knots;
+  private final double[] weights;
+  private final double[] mean;
+  private final double[] regret;
+  private final double[] paid;
+  private final double[] paidOnAverage;
+  /** Single pieces cost more than their rises pay, so with them the limit does not hold. */
+  private final boolean limitHolds;
+  private int round;
+  private long steps;
+  private boolean begun;
+  private boolean ended;
   private double best;
   private PriceList bestPrices;
 
@@ -38,47 +54,87 @@ final class PriceGame {
     this.stock = stock;
     this.costs = new PhaseCosts(runs, stock);
     this.path = new PhasePath(runs, counted, stock, costs);
+    this.cells = new int[runs.size()];
+    this.knots = Knots.every(stock, costs.commonestSpan() % stock.longest() + (double) stock.kerf, KNOTS);
+    this.weights = knots.byLength();
+    this.mean = weights.clone();
+    this.regret = new double[knots.rises()];
+    this.paid = new double[knots.rises()];
+    this.paidOnAverage = new double[knots.rises()];
+    this.limitHolds = runs.stream().noneMatch(run -> run.span() <= stock.longest());
   }
 
-  /** Plays until the bound reaches a number of boards, or the rounds are used up; returns the bound. */
-  int play(int target) {
-    int strategies = KNOTS + 2;
-    double[] weights = PriceList.byLength(stock, KNOTS);
-    double[] mean = new double[strategies];
-    double[] regret = new double[strategies];
-    double[] paid = new double[strategies];
-    int[] cells = new int[runs.size()];
-    long perRound = (long) runs.size() * PhaseCosts.CELLS * 4 + (long) costs.sorts() * (3 * PhaseCosts.CELLS);
-    int rounds = (int) Math.max(1, Math.min(MOST_ROUNDS, STEPS / perRound));
-    for (int round = 0; round < rounds && bound() < target; round++) {
-      PriceList prices = new PriceList(stock, weights);
-      costs.priceAt(prices);
-      double value = path.cheapest(cells);
-      if (value > best || bestPrices == null) {
-        best = value;
-        bestPrices = prices;
-      }
-      payments(prices, cells, paid);
-      double average = 0;
-      for (int j = 0; j < strategies; j++) {
-        average += weights[j] * paid[j];
-      }
-      double sum = 0;
-      for (int j = 0; j < strategies; j++) {
-        regret[j] = Math.max(0, regret[j] + paid[j] - average);
-        sum += regret[j];
-      }
-      for (int j = 0; sum > 0 && j < strategies; j++) {
-        double next = regret[j] / sum;
-        mean[j] = (mean[j] * round + next) / (round + 1);
-        weights[j] = 0.5 * mean[j] + 0.5 * next;
-      }
+  /** Tries prices known from another game. */
+  void begin(PriceList prices) {
+    valueAt(prices);
+  }
+
+  /** Plays until the bound reaches a number of boards, can grow no more, or the rounds are used up; returns the bound. */
+  int play(int target, int rounds) {
+    if (!begun) {
+      begun = true;
+      simple(target);
+    }
+    int last = round + rounds;
+    while (round < last && bound() < target && !ended && steps < STEPS) {
+      playRound();
     }
     return bound();
   }
 
-  private void payments(PriceList prices, int[] cells, double[] paid) {
+  private void simple(int target) {
+    valueAt(new PriceList(stock, knots, knots.byLength()));
+    double rest = costs.commonestSpan() % stock.longest();
+    double[] apart = {rest + stock.kerf, stock.longest() - stock.kerf - rest};
+    for (int i = 0; i < apart.length && bound() < target; i++) {
+      if (apart[i] > 0) {
+        Knots steps = Knots.every(stock, apart[i], 1);
+        valueAt(new PriceList(stock, steps, steps.stairs(0)));
+        valueAt(new PriceList(stock, steps, steps.stairs(1)));
+      }
+    }
+  }
+
+  private double valueAt(PriceList prices) {
+    costs.priceAt(prices);
+    double value = path.cheapest(cells);
+    steps += (long) runs.size() * PhaseCosts.CELLS + (long) costs.sorts() * (4 * prices.knots().count() + PhaseCosts.CELLS) * 3;
+    if (value > best || bestPrices == null) {
+      best = value;
+      bestPrices = prices;
+    }
+    return value;
+  }
+
+  private void playRound() {
+    valueAt(new PriceList(stock, knots, weights));
+    double whole = payments();
+    double average = 0;
+    for (int j = 0; j < weights.length; j++) {
+      average += weights[j] * paid[j];
+    }
+    double sum = 0;
+    double limit = 0;
+    double share = (NEWER_WEIGH_MORE + 0.0) / (round + NEWER_WEIGH_MORE + 1);
+    for (int j = 0; j < weights.length; j++) {
+      regret[j] = Math.max(0, regret[j] + paid[j] - average);
+      sum += regret[j];
+      paidOnAverage[j] += (paid[j] + whole - paidOnAverage[j]) * (round == 0 ? 1 : share);
+      limit = Math.max(limit, paidOnAverage[j]);
+    }
+    for (int j = 0; sum > 0 && j < weights.length; j++) {
+      double next = regret[j] / sum;
+      mean[j] += (next - mean[j]) * share;
+      weights[j] = OLD_SHARE * mean[j] + (1 - OLD_SHARE) * next;
+    }
+    ended = limitHolds && StrictMath.ceil(limit - ROUNDING) <= bound();
+    round++;
+  }
+
+  /** Writes down what the cheapest way pays for each rise; returns the whole boards that it takes besides. */
+  private double payments() {
     Arrays.fill(paid, 0);
+    double whole = 0;
     long board = stock.longest();
     for (int k = 0; k < cells.length; k++) {
       long start = costs.startPiece(k, cells[k]);
@@ -87,13 +143,15 @@ final class PriceGame {
         continue;
       }
       long end = (span - start) % board;
+      whole += (span - start) / board + (start == board ? 1 : 0);
       if (end > 0) {
-        prices.addEndPiece(end, paid);
+        knots.addEndPiece(end, paid);
       }
       if (start < board) {
-        prices.addStartPiece(start, paid);
+        knots.addStartPiece(start, paid);
       }
     }
+    return whole;
   }
 
   /** The best cost found, less all that rounding may have added. */
@@ -107,20 +165,20 @@ final class PriceGame {
 
   /** The value of the game less what rounding may have added, to four decimals, such that it rounds up to the bound. */
   String shown() {
-    return BigDecimal.valueOf(best - ROUNDING - ROUNDING_PER_RUN * runs.size()).setScale(4, RoundingMode.CEILING).toPlainString();
+    return BigDecimal.valueOf(sure()).setScale(4, RoundingMode.CEILING).toPlainString();
+  }
+
+  /** The start pieces of the cheapest way at the best prices. */
+  long[] way() {
+    valueAt(bestPrices);
+    long[] way = new long[cells.length];
+    for (int k = 0; k < way.length; k++) {
+      way[k] = costs.startPiece(k, cells[k]);
+    }
+    return way;
   }
 
   PriceList prices() {
     return bestPrices;
-  }
-
-  /** The costs at the best prices and the path through them, for a search that is guided by them. */
-  PhaseCosts costsAtBest() {
-    costs.priceAt(bestPrices);
-    return costs;
-  }
-
-  PhasePath path() {
-    return path;
   }
 }

@@ -3,35 +3,42 @@ package floorcalc.boards;
 /**
  * Prices of pieces in boards, such that what one board can give never costs more than one board.
  * <p>
- * Let Q be a board less a saw kerf. An end piece of length e and a start piece of length s come from one board if
- * e + s is at most Q. Take a function u that rises from 0 to 1: an end piece costs u(e), a start piece 1 - u(Q - s). Then a
- * pair costs u(e) + 1 - u(Q - s), at most 1 because e is at most Q - s. Pieces too long for any partner cost 1, as whole
- * boards do. Here u rises in straight lines between knots at equal distances, from the least piece to the longest that can
- * have a partner.
+ * Let f be a board less a saw kerf. An end piece of length e and a start piece of length s come from one board if e is at
+ * most f - s. Take a function u that rises from 0 to 1: an end piece costs u(e), a start piece 1 - u(f - s). Then a pair
+ * costs at most 1. A single piece of length l, cut from between them, takes the length used from x to x + c + l: it costs
+ * the least that u rises over any such stretch. Pieces too long for any partner cost 1, as whole boards do. Here u rises in
+ * steps just beyond its knots and in straight lines between them.
  */
 final class PriceList {
-  final int knots;
-  final long least;
-  final long most;
-  final double spacing;
   private final long fitting;
-  private final double[] rise;
+  private final long board;
+  private final long kerf;
+  private final long least;
+  private final long most;
+  private final Knots knots;
+  /** How high u is at each knot, and just beyond it. */
+  private final double[] at;
+  private final double[] beyond;
 
   /**
-   * @param weights the share of all rise: below the least piece, between each two knots, above the longest
+   * @param rises the share of all rise just beyond each knot, then between each knot and the next, then beyond all
    */
-  PriceList(Stock stock, double[] weights) {
-    this.fitting = stock.longest() - stock.kerf;
+  PriceList(Stock stock, Knots knots, double[] rises) {
+    this.board = stock.longest();
+    this.kerf = stock.kerf;
+    this.fitting = board - kerf;
     this.least = Math.max(1, stock.minimumPiece);
     this.most = fitting - least;
-    this.knots = weights.length - 2;
-    this.spacing = (double) (most - least) / knots;
-    this.rise = new double[knots + 1];
-    double sum = weights[0];
-    rise[0] = sum;
-    for (int j = 1; j <= knots; j++) {
-      sum += weights[j];
-      rise[j] = Math.min(1, sum);
+    this.knots = knots;
+    int count = knots.count();
+    this.at = new double[count];
+    this.beyond = new double[count];
+    double sum = 0;
+    for (int j = 0; j < count; j++) {
+      sum += j == 0 ? 0 : rises[count + j - 1];
+      at[j] = Math.min(1, sum);
+      sum += rises[j];
+      beyond[j] = Math.min(1, sum);
     }
   }
 
@@ -40,65 +47,56 @@ final class PriceList {
     return stock.longest() - stock.kerf - 2 * Math.max(1, stock.minimumPiece) > 0;
   }
 
-  /** The shares of rise by which pieces cost their length and a kerf, as parts of a board and a kerf. */
-  static double[] byLength(Stock stock, int knots) {
-    double whole = (double) stock.longest() + stock.kerf;
-    long least = Math.max(1, stock.minimumPiece);
-    double most = stock.longest() - stock.kerf - least;
-    double[] weights = new double[knots + 2];
-    weights[0] = (least + stock.kerf) / whole;
-    for (int j = 1; j <= knots; j++) {
-      weights[j] = (most - least) / knots / whole;
-    }
-    weights[knots + 1] = 1 - (most + stock.kerf) / whole;
-    return weights;
+  Knots knots() {
+    return knots;
   }
 
   double endPiece(long length) {
-    return length > most ? 1 : at(length);
+    return length > most ? 1 : rise(length);
   }
 
   double startPiece(long length) {
     long partner = fitting - length;
-    return partner < least ? 1 : 1 - at(Math.min(partner, most));
+    return partner < least ? 1 : 1 - rise(Math.min(partner, most));
   }
 
-  private double at(long length) {
-    double place = Math.max(0, (length - least) / spacing);
-    int knot = Math.min((int) place, knots - 1);
-    return rise[knot] + (rise[knot + 1] - rise[knot]) * Math.min(1, place - knot);
+  /** u at a length that is at most the longest that can have a partner. */
+  private double rise(long length) {
+    int j = knots.below(length);
+    if (j < 0) {
+      return 0;
+    }
+    if (j == at.length - 1) {
+      return beyond[j];
+    }
+    long low = knots.at(j);
+    return beyond[j] + (at[j + 1] - beyond[j]) * (length - low) / (knots.at(j + 1) - low);
   }
 
-  /** Adds, for each share of rise, how much of it an end piece pays. */
-  void addEndPiece(long length, double[] paid) {
-    if (length > most) {
-      addAll(paid);
-      return;
+  /** The least rise over any stretch that a single piece can take. */
+  double singlePiece(long length) {
+    if (length >= board) {
+      return 1;
     }
-    double place = (length - least) / spacing;
-    paid[0] += 1;
-    for (int j = 1; j <= knots; j++) {
-      paid[j] += Math.max(0, Math.min(1, place - (j - 1)));
+    double least = used(length);
+    long room = fitting - length;
+    for (int j = 0; j < knots.count() && least > 0; j++) {
+      long knot = knots.at(j);
+      for (long x : new long[] {knot, knot + 1, knot - kerf - length, knot - kerf - length + 1}) {
+        if (x >= 1 && x <= room) {
+          least = Math.min(least, used(x + kerf + length) - used(x));
+        }
+      }
     }
+    for (long x : new long[] {1, room, Math.min(room, most), Math.min(room, most + 1), most - kerf - length, most - kerf - length + 1}) {
+      if (x >= 1 && x <= room) {
+        least = Math.min(least, used(x + kerf + length) - used(x));
+      }
+    }
+    return Math.max(0, least);
   }
 
-  /** Adds, for each share of rise, how much of it a start piece pays. */
-  void addStartPiece(long length, double[] paid) {
-    long partner = fitting - length;
-    if (partner < least) {
-      addAll(paid);
-      return;
-    }
-    double place = (Math.min(partner, most) - least) / spacing;
-    for (int j = 1; j <= knots; j++) {
-      paid[j] += Math.max(0, Math.min(1, j - place));
-    }
-    paid[knots + 1] += 1;
-  }
-
-  private static void addAll(double[] paid) {
-    for (int j = 0; j < paid.length; j++) {
-      paid[j] += 1;
-    }
+  private double used(long length) {
+    return length > most ? 1 : rise(length);
   }
 }

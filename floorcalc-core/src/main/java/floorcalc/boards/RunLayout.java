@@ -3,6 +3,7 @@ package floorcalc.boards;
 import floorcalc.joints.JointPattern;
 import floorcalc.rules.LayingRules;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where the end joints of every run fall. Immutable and thread-safe.
@@ -15,10 +16,21 @@ import java.util.List;
 public final class RunLayout {
   private final long[][] joints;
   private final int breaches;
+  /** Prices at which the runs cost much, if the search found any. */
+  private final PriceList prices;
 
   RunLayout(long[][] joints, int breaches) {
+    this(joints, breaches, null);
+  }
+
+  RunLayout(long[][] joints, int breaches, PriceList prices) {
     this.joints = joints;
     this.breaches = breaches;
+    this.prices = prices;
+  }
+
+  Optional<PriceList> prices() {
+    return Optional.ofNullable(prices);
   }
 
   /**
@@ -30,7 +42,9 @@ public final class RunLayout {
    * @return the layout, not null
    */
   public static RunLayout search(List<Run> runs, BoardGoods goods, LayingRules rules) {
-    return new JointSearch(runs, new Stock(goods, rules)).best();
+    Stock stock = new Stock(goods, rules);
+    RunLayout uniform = stock.isUniform() && !runs.isEmpty() ? new UniformSearch(runs, stock).best() : null;
+    return uniform == null ? new JointSearch(runs, stock).best() : uniform;
   }
 
   /**

@@ -58,7 +58,7 @@ public final class FloorLaying {
     boolean rulesKept = laying.joints().breaches() == 0;
     Calculated<Integer> bound = rulesKept
         ? BoardBound.of(parts.runs, parts.stretches, parts.rest, parts.floor, job.board(), rules,
-            laying.cutting().boardCount())
+            laying.joints(), laying.cutting().boardCount())
         : BoardBound.of(parts.stretches, parts.rest, parts.floor, job.board(), rules);
     working.add(new Worked("boards", bound.steps()));
     // A plan that breaks a rule may take fewer boards than any that keeps them all: the bound then says no more than that.

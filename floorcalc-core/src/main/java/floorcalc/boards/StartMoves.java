@@ -1,0 +1,251 @@
+package floorcalc.boards;
+
+import java.util.Arrays;
+
+/**
+ * Start pieces of runs, one for each, and what moving them does: to the boards, to the rules, to the pattern of the joints.
+ * Runs are placed one after the other; those not placed yet count for nothing.
+ */
+final class StartMoves {
+  private static final int MOST = 320;
+  private static final int MARKS_TRIED = 96;
+  private static final int SPREAD = 97;
+  /** Joints this near are in line, steps this near are equal; see {@code floorcalc.joints.JointLayout}. */
+  private static final long IN_LINE = 2_000_000;
+  private static final long EQUAL_STEPS = 3_000_000;
+
+  final RunTable table;
+  final PieceTally tally;
+  final long[] start;
+  final boolean[] placed;
+  /** Start pieces to try, found by {@link #findTries}. */
+  final long[] tries = new long[MOST];
+  int tryCount;
+  /** The offset to keep, at least that of the rules. */
+  long offset;
+  /** How many start pieces have been weighed: the measure of effort. */
+  long steps;
+  private final long fitting;
+  private long[] way;
+  private long random = 20_011;
+
+  StartMoves(RunTable table, Stock stock, PieceTally tally) {
+    this.table = table;
+    this.tally = tally;
+    this.start = new long[table.count];
+    this.placed = new boolean[table.count];
+    this.offset = stock.minimumOffset;
+    this.fitting = stock.longest() - stock.kerf;
+  }
+
+  /** A number from 0 to less than a bound, the same sequence on every machine. */
+  int random(int bound) {
+    random = random * 6_364_136_223_846_793_005L + 1_442_695_040_888_963_407L;
+    return (int) ((random >>> 33) % bound);
+  }
+
+  void place(int run, long piece) {
+    start[run] = piece;
+    placed[run] = true;
+    tally.add(table.cutStart(piece), table.cutEnd(run, piece), table.whole(run, piece));
+  }
+
+  void lift(int run) {
+    long piece = start[run];
+    placed[run] = false;
+    tally.remove(table.cutStart(piece), table.cutEnd(run, piece), table.whole(run, piece));
+  }
+
+  /** Tells whether a start piece keeps the rules beside all runs placed, but one. */
+  boolean keepsRules(int run, long piece, int but) {
+    if (!table.fits(run, piece)) {
+      return false;
+    }
+    int[] touched = table.touched[run];
+    for (int i = 0; i < touched.length; i++) {
+      int other = touched[i];
+      if (other != but && placed[other] && table.near(run, piece, i, start[other], offset)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** What a start piece weighs: the unevenness it leaves. */
+  double weight(int run, long piece) {
+    steps++;
+    return tally.uneven(table.cutStart(piece), table.cutEnd(run, piece), table.whole(run, piece));
+  }
+
+  int boardsWith(int run, long piece) {
+    return tally.boardsWith(table.cutStart(piece), table.cutEnd(run, piece), table.whole(run, piece));
+  }
+
+  /** How many H and stair patterns a run would be part of. */
+  int patterns(int run, long piece) {
+    int count = 0;
+    if (table.hasJoint(run, piece)) {
+      for (int[] three : table.threes[run]) {
+        count += makesPattern(three, run, piece) ? 1 : 0;
+      }
+    }
+    return count;
+  }
+
+  /** How many patterns end with one of some runs. */
+  int patternsOf(int from, int to) {
+    int count = 0;
+    for (int k = from; k < to; k++) {
+      for (int[] three : table.threes[k]) {
+        count += three[0] == k && placed[k] && makesPattern(three, k, start[k]) ? 1 : 0;
+      }
+    }
+    return count;
+  }
+
+  private boolean makesPattern(int[] three, int run, long piece) {
+    long[] joint = new long[3];
+    for (int i = 0; i < 3; i++) {
+      int k = three[i];
+      long here = k == run ? piece : start[k];
+      if (k != run && !placed[k] || !table.hasJoint(k, here)) {
+        return false;
+      }
+      joint[i] = table.from[k] + here;
+    }
+    long step = joint[0] - joint[1];
+    long stepBefore = joint[1] - joint[2];
+    return aroundBoard(step + stepBefore) <= IN_LINE || aroundBoard(step - stepBefore) <= EQUAL_STEPS;
+  }
+
+  private long aroundBoard(long length) {
+    long over = Math.floorMod(length, table.board);
+    return Math.min(over, table.board - over);
+  }
+
+  /** Finds start pieces worth trying: those that use offcuts whole, keep just clear of joints beside them, or cut nothing. */
+  void findTries(int run) {
+    tryCount = 0;
+    long span = table.span[run];
+    if (span <= table.board) {
+      tries[tryCount++] = 0;
+      tries[tryCount++] = span;
+    }
+    add(table.board);
+    add(span);
+    add(table.least);
+    add(span - table.least);
+    add(fitting - table.least);
+    add(span - fitting + table.least);
+    add((span + fitting) / 2);
+    add((span - table.board + fitting) / 2);
+    add(span / 2);
+    for (int i = 0; i < table.touched[run].length && i < 12; i++) {
+      int other = table.touched[run][i];
+      if (placed[other] && table.hasJoint(other, start[other])) {
+        long joint = table.from[other] + start[other] - table.from[run];
+        add(joint + offset);
+        add(joint - offset);
+      }
+    }
+    int skip = 1 + (tally.endCount() + tally.partnerCount()) / MARKS_TRIED;
+    int first = skip == 1 ? 0 : random(skip);
+    for (int i = first; i < tally.endCount(); i += skip) {
+      if (i == first || tally.end(i) != tally.end(i - skip)) {
+        add(fitting - tally.end(i));
+      }
+    }
+    for (int i = first; i < tally.partnerCount(); i += skip) {
+      if (i == first || tally.partner(i) != tally.partner(i - skip)) {
+        add(span - tally.partner(i));
+      }
+    }
+  }
+
+  /** Finds the start pieces that a layer thinks of first: the offcut of the row before, else a plain part of a board. */
+  void findHabits(int run) {
+    tryCount = 0;
+    long span = table.span[run];
+    if (span <= table.board) {
+      tries[tryCount++] = span;
+    }
+    int last = run - 1;
+    if (last >= 0 && placed[last]) {
+      long offcut = fitting - table.cutEnd(last, start[last]);
+      if (offcut >= table.least && offcut < fitting) {
+        add(offcut);
+      }
+    }
+    add(table.board);
+    add(table.board * 3 / 4);
+    add(table.board * 2 / 3);
+    add(table.board / 2);
+    add(table.board / 3);
+    add(table.board / 4);
+    add(table.least);
+  }
+
+  /** Adds start pieces all over a board's length. */
+  void addSpread() {
+    for (int i = 0; i < SPREAD; i++) {
+      add(table.least + (table.board - table.least) / SPREAD * i);
+    }
+  }
+
+  void addRandom(int many) {
+    for (int i = 0; i < many; i++) {
+      add(table.least + (table.board - table.least) / 4096 * random(4096));
+    }
+  }
+
+  private void add(long piece) {
+    if (tryCount < MOST) {
+      long start = Math.floorMod(piece, table.board);
+      tries[tryCount++] = start == 0 ? table.board : start;
+    }
+  }
+
+  /** The start pieces of some of the runs. */
+  long[] pieces(int from, int to) {
+    return Arrays.copyOfRange(start, from, to);
+  }
+
+  /** Start pieces to keep near to. */
+  void follow(long[] pieces) {
+    way = pieces;
+  }
+
+  /** The start piece nearest to the way that is followed, or -1 if none keeps the rules. */
+  long nearestToWay(int run) {
+    long nearest = -1;
+    long least = Long.MAX_VALUE;
+    for (int i = 0; i < tryCount && way != null; i++) {
+      long off = aroundBoard(tries[i] - way[run]);
+      if (off < least && keepsRules(run, tries[i], -1)) {
+        least = off;
+        nearest = tries[i];
+      }
+    }
+    return nearest;
+  }
+
+  /** Places all runs as they were, whether they are placed or not. */
+  void placeAll(long[] pieces) {
+    for (int k = 0; k < pieces.length; k++) {
+      if (placed[k]) {
+        lift(k);
+      }
+      place(k, pieces[k]);
+    }
+  }
+
+  /** Puts runs back where they were. */
+  void restore(long[] pieces, int from) {
+    for (int i = 0; i < pieces.length; i++) {
+      if (start[from + i] != pieces[i]) {
+        lift(from + i);
+        place(from + i, pieces[i]);
+      }
+    }
+  }
+}

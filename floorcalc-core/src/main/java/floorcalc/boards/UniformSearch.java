@@ -1,0 +1,142 @@
+package floorcalc.boards;
+
+import java.util.List;
+
+/**
+ * Finds the start pieces of runs of boards of one length. Few runs are searched together, until the boards are proven the
+ * fewest or the steps are used up; many runs are searched in blocks, one after the other, with the pieces that found no
+ * partner carried on.
+ */
+final class UniformSearch {
+  private static final int TOGETHER = 64;
+  private static final int BLOCK = 32;
+  private static final int CARRIED = 12;
+  private static final long FIRST_STEPS = 2_000;
+  private static final int SHORT = 3;
+  private static final long STEPS = 8_000;
+  private static final long MOST_STEPS = 300_000;
+  private static final int[] ROUNDS = {1, 20, 60, 100, 100, 200, 200, 300};
+  private static final Placing[] PLACINGS = {Placing.HABIT, Placing.RANDOM, Placing.PATH};
+  private static final long BLOCK_STEPS = 3_000;
+  private static final int WIDER = 4;
+  private static final long WIDER_STEPS = 1_500;
+
+  private final List<Run> runs;
+  private final Stock stock;
+  private final RunTable table;
+  private final double[] lengths;
+
+  UniformSearch(List<Run> runs, Stock stock) {
+    this.runs = runs;
+    this.stock = stock;
+    this.table = new RunTable(runs, stock);
+    this.lengths = new double[table.count + 1];
+    for (int k = 0; k < table.count; k++) {
+      lengths[k + 1] = lengths[k] + table.span[k] + (double) stock.kerf * ((table.span[k] - 1) / table.board + 1);
+    }
+  }
+
+  /** The layout, or null if no way was found that keeps all rules. */
+  RunLayout best() {
+    PieceTally tally = new PieceTally(stock, Math.min(table.count, TOGETHER) + CARRIED);
+    StartMoves moves = new StartMoves(table, stock, tally);
+    return table.count <= TOGETHER ? together(moves) : inBlocks(moves);
+  }
+
+  private int byLength(int runs) {
+    return (int) StrictMath.ceil(lengths[runs] / (table.board + stock.kerf) - 1e-9);
+  }
+
+  private RunLayout together(StartMoves moves) {
+    int bound = byLength(table.count);
+    StartSearch search = new StartSearch(moves, 0, table.count);
+    if (!search.place(Placing.LIGHTEST, bound)) {
+      return null;
+    }
+    search.improve(bound, FIRST_STEPS);
+    int boards = search.boards();
+    long[] best = moves.pieces(0, table.count);
+    PriceGame game = null;
+    for (int i = 0; boards > bound && moves.steps < MOST_STEPS; i++) {
+      if (i < ROUNDS.length && PriceList.isOfUse(stock)) {
+        game = game == null ? new PriceGame(runs, ones(), stock) : game;
+        bound = Math.max(bound, game.play(boards, ROUNDS[i]));
+      }
+      if (boards > bound) {
+        search.lift();
+        Placing placing = PLACINGS[i % PLACINGS.length];
+        if (placing == Placing.PATH && game != null) {
+          moves.follow(game.way());
+        }
+        if (!search.place(placing, bound)) {
+          break;
+        }
+        search.improve(bound, i < SHORT ? FIRST_STEPS : STEPS);
+        if (search.boards() < boards) {
+          boards = search.boards();
+          best = moves.pieces(0, table.count);
+        }
+      }
+    }
+    moves.placeAll(best);
+    return layout(wider(moves, boards), game == null ? null : game.prices());
+  }
+
+  private double[] ones() {
+    double[] ones = new double[table.count];
+    java.util.Arrays.fill(ones, 1);
+    return ones;
+  }
+
+  /** Of the ways with as few boards, one with few H and stair patterns, then one whose joints lie far apart. */
+  private StartMoves wider(StartMoves found, int boards) {
+    StartMoves best = found;
+    StartSearch calm = new StartSearch(found, 0, table.count);
+    calm.take();
+    int patterns = calm.calm();
+    long low = stock.minimumOffset;
+    long high = table.board / 3;
+    for (int i = 0; i < WIDER && high > low; i++) {
+      StartMoves moves = new StartMoves(table, stock, new PieceTally(stock, table.count));
+      moves.offset = low + (high - low + 1) / 2;
+      StartSearch search = new StartSearch(moves, 0, table.count);
+      boolean kept = search.place(Placing.LIGHTEST, boards);
+      if (kept) {
+        search.improve(boards, WIDER_STEPS);
+      }
+      int left = kept && search.boards() <= boards ? search.calm() : Integer.MAX_VALUE;
+      if (left <= patterns) {
+        patterns = left;
+        best = moves;
+        low = moves.offset;
+      } else {
+        high = moves.offset - 1;
+      }
+    }
+    return best;
+  }
+
+  private RunLayout inBlocks(StartMoves moves) {
+    for (int from = 0; from < table.count; from += BLOCK) {
+      int to = Math.min(table.count, from + BLOCK);
+      StartSearch search = new StartSearch(moves, from, to);
+      int bound = byLength(to);
+      if (!search.place(Placing.LIGHTEST, bound)) {
+        return null;
+      }
+      search.improve(bound, BLOCK_STEPS);
+      search.calm();
+      moves.tally.settle(CARRIED);
+    }
+    return layout(moves, null);
+  }
+
+  private RunLayout layout(StartMoves moves, PriceList prices) {
+    long[][] joints = new long[table.count][];
+    for (int k = 0; k < table.count; k++) {
+      long start = moves.start[k];
+      joints[k] = Joints.every(runs.get(k), start == 0 ? table.span[k] : start, table.board);
+    }
+    return new RunLayout(joints, 0, prices);
+  }
+}
