@@ -30,7 +30,7 @@ final class JointHabit {
       breaches += rule.breaches(index, joints, known);
       offcut = leftOver(Joints.endPiece(run, joints));
     }
-    return new RunLayout(laid, breaches);
+    return new RunLayout(runs, stock, laid, breaches);
   }
 
   private long leftOver(long end) {

@@ -20,9 +20,6 @@ final class JointSearch {
   private static final double PATTERN = 0.03;
   private static final double PATTERN_WHEN_CALM = 0.5;
   private static final int CALM_WIDTH = 24;
-  /** Joints this near are in line, steps this near are equal; see {@code floorcalc.joints.JointLayout}. */
-  private static final long IN_LINE = 2_000_000;
-  private static final long EQUAL_STEPS = 3_000_000;
   private static final double PER_JOINT = 0.001;
 
   private final List<Run> runs;
@@ -42,7 +39,7 @@ final class JointSearch {
   }
 
   RunLayout best() {
-    return runs.isEmpty() ? new RunLayout(new long[0][], 0) : layout(calmer(search(affordable(WIDTH))));
+    return runs.isEmpty() ? new RunLayout(runs, stock, new long[0][], 0) : layout(calmer(search(affordable(WIDTH))));
   }
 
   /** Another way with as few boards and fewer H and stair patterns, if one is found. */
@@ -68,7 +65,7 @@ final class JointSearch {
       found[index] = layer.joints;
       layer = layer.before;
     }
-    return new RunLayout(found, best.breaches);
+    return new RunLayout(runs, stock, found, best.breaches);
   }
 
   private Layer search(int width) {
@@ -152,14 +149,6 @@ final class JointSearch {
     if (middle.length == 0 || other.length == 0) {
       return false;
     }
-    long step = joints[0] - middle[0];
-    long stepBefore = middle[0] - other[0];
-    return aroundBoard(step + stepBefore) <= IN_LINE || aroundBoard(step - stepBefore) <= EQUAL_STEPS;
-  }
-
-  /** The distance to the nearest whole number of boards. */
-  private long aroundBoard(long length) {
-    long over = Math.floorMod(length, stock.longest());
-    return Math.min(over, stock.longest() - over);
+    return Patterns.isPattern(joints[0], middle[0], other[0], stock.longest());
   }
 }

@@ -2,6 +2,7 @@ package floorcalc.boards;
 
 import floorcalc.joints.JointPattern;
 import floorcalc.rules.LayingRules;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,16 +17,18 @@ import java.util.Optional;
 public final class RunLayout {
   private final long[][] joints;
   private final int breaches;
+  private final int patterns;
   /** Prices at which the runs cost much, if the search found any. */
   private final PriceList prices;
 
-  RunLayout(long[][] joints, int breaches) {
-    this(joints, breaches, null);
+  RunLayout(List<Run> runs, Stock stock, long[][] joints, int breaches) {
+    this(runs, stock, joints, breaches, null);
   }
 
-  RunLayout(long[][] joints, int breaches, PriceList prices) {
+  RunLayout(List<Run> runs, Stock stock, long[][] joints, int breaches, PriceList prices) {
     this.joints = joints;
     this.breaches = breaches;
+    this.patterns = Patterns.count(runs, joints, stock.longest());
     this.prices = prices;
   }
 
@@ -43,8 +46,30 @@ public final class RunLayout {
    */
   public static RunLayout search(List<Run> runs, BoardGoods goods, LayingRules rules) {
     Stock stock = new Stock(goods, rules);
-    RunLayout uniform = stock.isUniform() && !runs.isEmpty() ? new UniformSearch(runs, stock).best() : null;
-    return uniform == null ? new JointSearch(runs, stock).best() : uniform;
+    RunLayout moved = stock.isUniform() && !runs.isEmpty() ? new UniformSearch(runs, stock).best() : null;
+    if (moved != null && runs.stream().allMatch(run -> run.span() > stock.longest())) {
+      return moved;
+    }
+    RunLayout ahead = new JointSearch(runs, stock).best();
+    return moved == null || moved.boards(runs, goods, rules) > ahead.boards(runs, goods, rules) && ahead.breaches == 0 ? ahead : moved;
+  }
+
+  /** The boards that rows of full width take when they are cut as laid. */
+  private int boards(List<Run> runs, BoardGoods goods, LayingRules rules) {
+    long width = goods.laidPitch().toNanometres();
+    List<PieceWanted> wanted = new ArrayList<>();
+    for (int k = 0; k < joints.length; k++) {
+      Run run = runs.get(k);
+      long place = run.from();
+      for (int i = 0; i <= joints[k].length; i++) {
+        boolean last = i == joints[k].length;
+        Ends ends = joints[k].length == 0 ? Ends.NONE : i == 0 ? Ends.HIGH : last ? Ends.LOW : Ends.BOTH;
+        long next = last ? run.to() : joints[k][i];
+        wanted.add(PieceWanted.ofNanometres(run.row(), next - place, 0, width, ends));
+        place = next;
+      }
+    }
+    return CuttingPlan.of(wanted, goods, rules).boardCount();
   }
 
   /**
@@ -88,7 +113,7 @@ public final class RunLayout {
       joints[k] = Joints.every(run, start == 0 ? stock.longest() : start, stock.longest());
       breaches += rule.breaches(k, joints[k], index -> joints[index]);
     }
-    return new RunLayout(joints, breaches);
+    return new RunLayout(runs, stock, joints, breaches);
   }
 
   /**
@@ -108,5 +133,16 @@ public final class RunLayout {
    */
   public int breaches() {
     return breaches;
+  }
+
+  /**
+   * Returns how many rows make an H or a stair pattern with the two rows before them: joints in line with those two rows
+   * back, or as far from the row before as that one from the row before it. Only rows that touch one run before them
+   * are looked at, and only their first joints, a board's length more or less.
+   *
+   * @return the number of rows
+   */
+  public int patterns() {
+    return patterns;
   }
 }

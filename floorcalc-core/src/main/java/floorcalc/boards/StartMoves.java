@@ -10,9 +10,6 @@ final class StartMoves {
   private static final int MOST = 320;
   private static final int MARKS_TRIED = 96;
   private static final int SPREAD = 97;
-  /** Joints this near are in line, steps this near are equal; see {@code floorcalc.joints.JointLayout}. */
-  private static final long IN_LINE = 2_000_000;
-  private static final long EQUAL_STEPS = 3_000_000;
 
   final RunTable table;
   final PieceTally tally;
@@ -23,6 +20,8 @@ final class StartMoves {
   int tryCount;
   /** The offset to keep, at least that of the rules. */
   long offset;
+  /** How much more a start piece weighs for each pattern that it makes. */
+  double shun;
   /** How many start pieces have been weighed: the measure of effort. */
   long steps;
   private final long fitting;
@@ -71,10 +70,11 @@ final class StartMoves {
     return true;
   }
 
-  /** What a start piece weighs: the unevenness it leaves. */
+  /** What a start piece weighs: the unevenness it leaves, and more where patterns are shunned. */
   double weight(int run, long piece) {
     steps++;
-    return tally.uneven(table.cutStart(piece), table.cutEnd(run, piece), table.whole(run, piece));
+    double uneven = tally.uneven(table.cutStart(piece), table.cutEnd(run, piece), table.whole(run, piece));
+    return shun == 0 ? uneven : uneven * (1 + shun * patterns(run, piece));
   }
 
   int boardsWith(int run, long piece) {
@@ -104,23 +104,16 @@ final class StartMoves {
   }
 
   private boolean makesPattern(int[] three, int run, long piece) {
-    long[] joint = new long[3];
-    for (int i = 0; i < 3; i++) {
-      int k = three[i];
-      long here = k == run ? piece : start[k];
-      if (k != run && !placed[k] || !table.hasJoint(k, here)) {
+    for (int k : three) {
+      if (k != run && !(placed[k] && table.hasJoint(k, start[k]))) {
         return false;
       }
-      joint[i] = table.from[k] + here;
     }
-    long step = joint[0] - joint[1];
-    long stepBefore = joint[1] - joint[2];
-    return aroundBoard(step + stepBefore) <= IN_LINE || aroundBoard(step - stepBefore) <= EQUAL_STEPS;
+    return Patterns.isPattern(joint(three[0], run, piece), joint(three[1], run, piece), joint(three[2], run, piece), table.board);
   }
 
-  private long aroundBoard(long length) {
-    long over = Math.floorMod(length, table.board);
-    return Math.min(over, table.board - over);
+  private long joint(int run, int moved, long piece) {
+    return table.from[run] + (run == moved ? piece : start[run]);
   }
 
   /** Finds start pieces worth trying: those that use offcuts whole, keep just clear of joints beside them, or cut nothing. */
@@ -220,7 +213,7 @@ final class StartMoves {
     long nearest = -1;
     long least = Long.MAX_VALUE;
     for (int i = 0; i < tryCount && way != null; i++) {
-      long off = aroundBoard(tries[i] - way[run]);
+      long off = Patterns.around(tries[i] - way[run], table.board);
       if (off < least && keepsRules(run, tries[i], -1)) {
         least = off;
         nearest = tries[i];

@@ -1,5 +1,6 @@
 package floorcalc.boards;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -18,6 +19,8 @@ final class UniformSearch {
   private static final int[] ROUNDS = {1, 20, 60, 100, 100, 200, 200, 300};
   private static final Placing[] PLACINGS = {Placing.HABIT, Placing.RANDOM, Placing.PATH};
   private static final long BLOCK_STEPS = 3_000;
+  private static final int CALM_ATTEMPTS = 6;
+  private static final double SHUN = 0.05;
   private static final int WIDER = 4;
   private static final long WIDER_STEPS = 1_500;
 
@@ -84,7 +87,7 @@ final class UniformSearch {
 
   private double[] ones() {
     double[] ones = new double[table.count];
-    java.util.Arrays.fill(ones, 1);
+    Arrays.fill(ones, 1);
     return ones;
   }
 
@@ -94,17 +97,19 @@ final class UniformSearch {
     StartSearch calm = new StartSearch(found, 0, table.count);
     calm.take();
     int patterns = calm.calm();
+    for (int i = 0; i < CALM_ATTEMPTS && patterns > 0; i++) {
+      StartMoves moves = again(stock.minimumOffset, i);
+      int left = calmWith(moves, boards, i % 2 == 0 ? Placing.LIGHTEST : Placing.RANDOM);
+      if (left < patterns) {
+        patterns = left;
+        best = moves;
+      }
+    }
     long low = stock.minimumOffset;
     long high = table.board / 3;
     for (int i = 0; i < WIDER && high > low; i++) {
-      StartMoves moves = new StartMoves(table, stock, new PieceTally(stock, table.count));
-      moves.offset = low + (high - low + 1) / 2;
-      StartSearch search = new StartSearch(moves, 0, table.count);
-      boolean kept = search.place(Placing.LIGHTEST, boards);
-      if (kept) {
-        search.improve(boards, WIDER_STEPS);
-      }
-      int left = kept && search.boards() <= boards ? search.calm() : Integer.MAX_VALUE;
+      StartMoves moves = again(low + (high - low + 1) / 2, i);
+      int left = calmWith(moves, boards, Placing.LIGHTEST);
       if (left <= patterns) {
         patterns = left;
         best = moves;
@@ -114,6 +119,24 @@ final class UniformSearch {
       }
     }
     return best;
+  }
+
+  private StartMoves again(long offset, int seed) {
+    StartMoves moves = new StartMoves(table, stock, new PieceTally(stock, table.count));
+    moves.offset = offset;
+    moves.shun = SHUN;
+    moves.random(seed + 2);
+    return moves;
+  }
+
+  /** How many patterns are left in a way with no more boards, or the greatest number if none is found. */
+  private static int calmWith(StartMoves moves, int boards, Placing placing) {
+    StartSearch search = new StartSearch(moves, 0, moves.table.count);
+    if (!search.place(placing, boards)) {
+      return Integer.MAX_VALUE;
+    }
+    search.improve(boards, WIDER_STEPS);
+    return search.boards() <= boards ? search.calm() : Integer.MAX_VALUE;
   }
 
   private RunLayout inBlocks(StartMoves moves) {
@@ -137,6 +160,6 @@ final class UniformSearch {
       long start = moves.start[k];
       joints[k] = Joints.every(runs.get(k), start == 0 ? table.span[k] : start, table.board);
     }
-    return new RunLayout(joints, 0, prices);
+    return new RunLayout(runs, stock, joints, 0, prices);
   }
 }

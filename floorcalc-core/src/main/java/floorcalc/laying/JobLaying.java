@@ -15,7 +15,7 @@ import java.util.List;
 
 /**
  * A whole job laid: rooms cut into rows, joints found, pieces cut from boards. Of the ways tried the one is kept that
- * breaks fewest rules, then opens fewest boards.
+ * breaks fewest rules, then opens fewest boards, then makes fewest H and stair patterns, then has fewest pieces.
  */
 record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout joints, List<List<ShapedPiece>> pieces,
     CuttingPlan cutting) {
@@ -94,7 +94,11 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     }
     double packs = packs();
     double otherPacks = other.packs();
-    return packs != otherPacks ? packs < otherPacks : cutting.pieces().size() < other.cutting.pieces().size();
+    if (packs != otherPacks) {
+      return packs < otherPacks;
+    }
+    return joints.patterns() != other.joints.patterns() ? joints.patterns() < other.joints.patterns()
+        : cutting.pieces().size() < other.cutting.pieces().size();
   }
 
   /** Packs opened, as a fraction of the length that runs out first. */
