@@ -36,8 +36,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 @Fork(2)
 public class PlanningBenchmark {
-  private static final long BOARD = 2200;
-  private static final long WIDTH = 185;
+  /** Length and laid width of a board in millimetres. */
+  static final long BOARD = 2200;
+  static final long WIDTH = 185;
 
   /** About so many boards are needed. */
   @Param({"12", "120", "1200", "12000", "120000"})
@@ -49,14 +50,19 @@ public class PlanningBenchmark {
   /** Makes the room, and its plan for the audit. */
   @Setup
   public void room() {
+    job = job(boards);
+    plan = FloorLaying.of(job);
+  }
+
+  /** A room for about so many boards. */
+  static FloorJob job(int boards) {
     long rows = Math.round(Math.sqrt(0.75 * boards * BOARD / WIDTH));
     long length = Math.round(0.97 * boards * BOARD / rows);
     long depth = rows * WIDTH - 40;
     Ring walls = Ring.of(Point.ofMillimetres(0, 0), Point.ofMillimetres(length, 0),
         Point.ofMillimetres(length - 12, depth + 9), Point.ofMillimetres(5, depth));
-    job = FloorJob.of("Benchmark", BoardGoods.of(Length.ofMillimetres(BOARD), Length.ofMillimetres(WIDTH),
+    return FloorJob.of("Benchmark", BoardGoods.of(Length.ofMillimetres(BOARD), Length.ofMillimetres(WIDTH),
         Length.ofMillimetres(14), 6)).room(Room.of("Hall", Outline.of(walls))).build();
-    plan = FloorLaying.of(job);
   }
 
   /** Plans the floor as callers do: the plan is audited before it is handed out. */
