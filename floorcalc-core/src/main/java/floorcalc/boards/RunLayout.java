@@ -37,7 +37,7 @@ public final class RunLayout {
   }
 
   /**
-   * Searches for joints that need few boards and keep the rules, by looking at many ways of laying side by side.
+   * Searches for joints that need few boards and keep the rules, with full effort.
    *
    * @param runs the runs in laying order, not null
    * @param goods the boards, not null
@@ -45,13 +45,29 @@ public final class RunLayout {
    * @return the layout, not null
    */
   public static RunLayout search(List<Run> runs, BoardGoods goods, LayingRules rules) {
+    return search(runs, goods, rules, SearchEffort.FULL);
+  }
+
+  /**
+   * Searches for joints that need few boards and keep the rules.
+   *
+   * @param runs the runs in laying order, not null
+   * @param goods the boards, not null
+   * @param rules the rules, not null
+   * @param effort how hard to look, not null
+   * @return the layout, not null
+   */
+  public static RunLayout search(List<Run> runs, BoardGoods goods, LayingRules rules, SearchEffort effort) {
     Stock stock = new Stock(goods, rules);
-    RunLayout moved = stock.isUniform() && !runs.isEmpty() ? new UniformSearch(runs, stock).best() : null;
-    if (moved != null && runs.stream().allMatch(run -> run.span() > stock.longest())) {
+    RunLayout moved = stock.isUniform() && !runs.isEmpty() ? new UniformSearch(runs, stock, effort).best() : null;
+    boolean allLong = runs.stream().allMatch(run -> run.span() > stock.longest());
+    if (moved != null && (allLong || effort == SearchEffort.QUICK)) {
       return moved;
     }
     RunLayout ahead = new JointSearch(runs, stock).best();
-    return moved == null || moved.boards(runs, goods, rules) > ahead.boards(runs, goods, rules) && ahead.breaches == 0 ? ahead : moved;
+    boolean better = moved == null
+        || ahead.breaches == 0 && ahead.boards(runs, goods, rules) < moved.boards(runs, goods, rules);
+    return better ? ahead : moved;
   }
 
   /** The boards that rows of full width take when they are cut as laid. */

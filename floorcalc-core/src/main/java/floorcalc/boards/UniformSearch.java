@@ -28,8 +28,10 @@ final class UniformSearch {
   private final Stock stock;
   private final RunTable table;
   private final double[] lengths;
+  private final SearchEffort effort;
 
-  UniformSearch(List<Run> runs, Stock stock) {
+  UniformSearch(List<Run> runs, Stock stock, SearchEffort effort) {
+    this.effort = effort;
     this.runs = runs;
     this.stock = stock;
     this.table = new RunTable(runs, stock);
@@ -60,7 +62,8 @@ final class UniformSearch {
     int boards = search.boards();
     long[] best = moves.pieces(0, table.count);
     PriceGame game = null;
-    for (int i = 0; boards > bound && moves.steps < MOST_STEPS; i++) {
+    long mostSteps = effort == SearchEffort.QUICK ? 0 : MOST_STEPS;
+    for (int i = 0; boards > bound && moves.steps < mostSteps; i++) {
       if (i < ROUNDS.length && PriceList.isOfUse(stock)) {
         game = game == null ? new PriceGame(runs, ones(), stock) : game;
         bound = Math.max(bound, game.play(boards, ROUNDS[i]));
@@ -97,6 +100,9 @@ final class UniformSearch {
     StartSearch calm = new StartSearch(found, 0, table.count);
     calm.take();
     int patterns = calm.calm();
+    if (effort == SearchEffort.QUICK) {
+      return found;
+    }
     for (int i = 0; i < CALM_ATTEMPTS && patterns > 0; i++) {
       StartMoves moves = again(stock.minimumOffset, i);
       int left = calmWith(moves, boards, i % 2 == 0 ? Placing.LIGHTEST : Placing.RANDOM);

@@ -1,6 +1,7 @@
 package floorcalc.laying;
 
 import floorcalc.boards.BoardBound;
+import floorcalc.boards.SearchEffort;
 import floorcalc.outline.ExpansionGap;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
@@ -56,7 +57,7 @@ public final class FloorLaying {
     }
     BoundParts parts = BoundParts.of(laying, rules.value(LayingRules.MINIMUM_END_PIECE).toNanometres());
     boolean rulesKept = laying.joints().breaches() == 0;
-    Calculated<Integer> bound = rulesKept
+    Calculated<Integer> bound = rulesKept && job.effort() == SearchEffort.FULL
         ? BoardBound.of(parts.runs, parts.stretches, parts.rest, parts.floor, job.board(), rules,
             laying.joints(), laying.cutting().boardCount())
         : BoardBound.of(parts.stretches, parts.rest, parts.floor, job.board(), rules);

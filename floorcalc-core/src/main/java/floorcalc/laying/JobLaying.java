@@ -32,14 +32,24 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
       rooms.add(laying);
       jobRow += laying.rowCount();
     }
-    JobLaying best = null;
-    for (RunLayout layout : layouts(job, runs)) {
-      JobLaying laying = laid(job, rooms, runs, layout);
-      if (best == null || laying.isBetterThan(best)) {
-        best = laying;
-      }
+    if (job.pattern().kind() != JointPattern.Kind.FREE && job.board().pack().size() == 1) {
+      return byPattern(job, rooms, runs);
     }
-    return best;
+    JobLaying searched = laid(job, rooms, runs, RunLayout.search(runs, job.board(), job.rules(), job.effort()));
+    if (searched.joints.breaches() == 0 && searched.cutting.boardCount() <= fewest(job, runs)) {
+      return searched;
+    }
+    JobLaying byHabit = laid(job, rooms, runs, RunLayout.habit(runs, job.board(), job.rules()));
+    return byHabit.isBetterThan(searched) ? byHabit : searched;
+  }
+
+  /** The boards that runs of full width take at least, by length. */
+  private static long fewest(FloorJob job, List<Run> runs) {
+    double length = 0;
+    for (Run run : runs) {
+      length += run.length().toMillimetres();
+    }
+    return (long) StrictMath.ceil(length / job.board().longest().toMillimetres() - 1e-6);
   }
 
   private static Direction direction(FloorJob job, Room room) {
@@ -61,18 +71,17 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     return best;
   }
 
-  private static List<RunLayout> layouts(FloorJob job, List<Run> runs) {
-    BoardGoods goods = job.board();
-    if (job.pattern().kind() == JointPattern.Kind.FREE || goods.pack().size() > 1) {
-      return List.of(RunLayout.search(runs, goods, job.rules()), RunLayout.habit(runs, goods, job.rules()));
-    }
-    List<RunLayout> layouts = new ArrayList<>(ANCHORS);
+  private static JobLaying byPattern(FloorJob job, List<RoomLaying> rooms, List<Run> runs) {
+    JobLaying best = null;
     long low = runs.isEmpty() ? 0 : runs.get(0).from();
     for (int i = 0; i < ANCHORS; i++) {
-      long anchor = low + goods.longest().toNanometres() / ANCHORS * i;
-      layouts.add(RunLayout.pattern(runs, goods, job.rules(), job.pattern(), anchor));
+      long anchor = low + job.board().longest().toNanometres() / ANCHORS * i;
+      JobLaying laying = laid(job, rooms, runs, RunLayout.pattern(runs, job.board(), job.rules(), job.pattern(), anchor));
+      if (best == null || laying.isBetterThan(best)) {
+        best = laying;
+      }
     }
-    return layouts;
+    return best;
   }
 
   private static JobLaying laid(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout joints) {

@@ -19,10 +19,20 @@ final class Loop {
   private Loop(long[] x, long[] y) {
     this.x = x;
     this.y = y;
-    this.minX = Arrays.stream(x).min().orElseThrow();
-    this.maxX = Arrays.stream(x).max().orElseThrow();
-    this.minY = Arrays.stream(y).min().orElseThrow();
-    this.maxY = Arrays.stream(y).max().orElseThrow();
+    long left = x[0];
+    long right = x[0];
+    long low = y[0];
+    long high = y[0];
+    for (int i = 1; i < x.length; i++) {
+      left = Math.min(left, x[i]);
+      right = Math.max(right, x[i]);
+      low = Math.min(low, y[i]);
+      high = Math.max(high, y[i]);
+    }
+    this.minX = left;
+    this.maxX = right;
+    this.minY = low;
+    this.maxY = high;
   }
 
   /** Makes a loop of its corners, which are not copied. */

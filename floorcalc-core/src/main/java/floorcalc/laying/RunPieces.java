@@ -78,6 +78,14 @@ final class RunPieces {
    * @return how many are numbered now
    */
   static int add(FrameRow row, FrameRun run, long[] joints, int numbered, List<ShapedPiece> pieces) {
+    List<Patch> plain = PlainRun.cut(run.floor(), joints);
+    for (int i = 0; i < plain.size(); i++) {
+      Ends ends = i == 0 ? Ends.HIGH : i < joints.length ? Ends.BOTH : Ends.LOW;
+      pieces.add(new ShapedPiece(row, run, numbered + 1, plain.get(i), ends));
+    }
+    if (!plain.isEmpty()) {
+      return numbered + 1;
+    }
     RunPieces cut = new RunPieces(run, joints);
     Map<Integer, List<Integer>> together = new TreeMap<>();
     for (int i = 0; i < cut.chain.length; i++) {

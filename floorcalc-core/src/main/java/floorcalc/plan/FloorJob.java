@@ -2,6 +2,7 @@ package floorcalc.plan;
 
 import floorcalc.boards.BoardGoods;
 import floorcalc.boards.OffcutUse;
+import floorcalc.boards.SearchEffort;
 import floorcalc.joints.JointPattern;
 import floorcalc.rows.RowWay;
 import floorcalc.rules.LayingRules;
@@ -20,6 +21,7 @@ public final class FloorJob {
   private final LayingRules rules;
   private final DirectionChoice direction;
   private final OffcutUse offcuts;
+  private final SearchEffort effort;
   private final RowWay rowWay;
   private final JointPattern pattern;
   private final List<Room> rooms;
@@ -30,6 +32,7 @@ public final class FloorJob {
     this.rules = builder.rules;
     this.direction = builder.direction;
     this.offcuts = builder.offcuts;
+    this.effort = builder.effort;
     this.rowWay = builder.rowWay;
     this.pattern = builder.pattern;
     this.rooms = List.copyOf(builder.rooms);
@@ -99,6 +102,15 @@ public final class FloorJob {
   }
 
   /**
+   * Returns how hard to look for few boards.
+   *
+   * @return the effort, not null
+   */
+  public SearchEffort effort() {
+    return effort;
+  }
+
+  /**
    * Returns how the first row's width is chosen.
    *
    * @return the way, not null
@@ -154,6 +166,7 @@ public final class FloorJob {
     builder.rules = rules;
     builder.direction = direction;
     builder.offcuts = offcuts;
+    builder.effort = effort;
     builder.rowWay = rowWay;
     builder.pattern = pattern;
     builder.rooms.addAll(rooms);
@@ -167,6 +180,7 @@ public final class FloorJob {
     private LayingRules rules;
     private DirectionChoice direction = DirectionChoice.LONGEST_WALL;
     private OffcutUse offcuts = OffcutUse.IN_LAYING_ORDER;
+    private SearchEffort effort = SearchEffort.FULL;
     private RowWay rowWay = RowWay.AS_NEEDED;
     private JointPattern pattern = JointPattern.FREE;
     private final List<Room> rooms = new ArrayList<>();
@@ -207,6 +221,17 @@ public final class FloorJob {
      */
     public Builder offcuts(OffcutUse use) {
       this.offcuts = Objects.requireNonNull(use, "use");
+      return this;
+    }
+
+    /**
+     * Sets how hard to look for few boards; at first {@link SearchEffort#FULL}.
+     *
+     * @param chosen the effort, not null
+     * @return this builder, not null
+     */
+    public Builder effort(SearchEffort chosen) {
+      this.effort = Objects.requireNonNull(chosen, "chosen");
       return this;
     }
 
