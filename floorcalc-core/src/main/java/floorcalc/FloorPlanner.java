@@ -49,6 +49,23 @@ public final class FloorPlanner {
   }
 
   /**
+   * Plans the floor again with wider and wider joint offsets, so that a nicer floor can be chosen where a pack has boards to
+   * spare: boards against joint offset against cut pieces.
+   * <p>
+   * Offsets go from that of the rules in steps of whole 50 mm, seven at most, up to half of the longest board, beyond which
+   * no offset can be kept. Left out are plans that break a rule which the first keeps, and plans that another beats or
+   * equals in all three.
+   *
+   * @param job what is known about the floor, not null
+   * @return the ways worth choosing between, in the order of their offsets; never empty
+   * @throws UnsoundJobException if the job cannot be planned, with all its faults
+   * @throws UnsoundPlanException if the audit finds a fault in a plan, which is a fault of the library
+   */
+  public static List<Alternative> alternatives(FloorJob job) {
+    return Offsets.alternatives(job);
+  }
+
+  /**
    * Returns what keeps a job from being planned.
    *
    * @param job the job, not null

@@ -256,6 +256,9 @@ final class StartSearch {
 
   /** Moves runs so that fewer make H and stair patterns, without a board more; returns how many are left. */
   int calm() {
+    for (int run = from; run < to; run++) {
+      fillWithOne(run);
+    }
     int patterns = moves.patternsOf(from, to);
     for (int i = 0; i < CALM_PASSES && patterns > 0; i++) {
       for (int run = from; run < to; run++) {
@@ -272,6 +275,24 @@ final class StartSearch {
     }
     moves.restore(best, from);
     return patterns;
+  }
+
+  /** Fills a run with one piece where that takes no board more. */
+  private void fillWithOne(int run) {
+    long piece = moves.start[run];
+    long span = table.span[run];
+    if (span > table.board || !table.hasJoint(run, piece)) {
+      return;
+    }
+    moves.lift(run);
+    tally.weigh(boards);
+    if (moves.boardsWith(run, 0) <= boards) {
+      piece = 0;
+    } else if (moves.boardsWith(run, span) <= boards) {
+      piece = span;
+    }
+    moves.place(run, piece);
+    best = moves.pieces(from, to);
   }
 
   private void calm(int run, int patterns) {

@@ -161,6 +161,26 @@ public final class FloorJob {
     return copy().direction(choice).build();
   }
 
+  /**
+   * Returns the same job with other rules.
+   *
+   * @param others the rules, not null
+   * @return the job, not null
+   */
+  public FloorJob withRules(LayingRules others) {
+    return copy().rules(others).build();
+  }
+
+  /**
+   * Returns the same job, planned with another effort.
+   *
+   * @param other how hard to look for few boards, not null
+   * @return the job, not null
+   */
+  public FloorJob withEffort(SearchEffort other) {
+    return copy().effort(other).build();
+  }
+
   private Builder copy() {
     Builder builder = new Builder(title, board);
     builder.rules = rules;
