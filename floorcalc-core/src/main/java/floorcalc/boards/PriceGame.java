@@ -18,6 +18,8 @@ import java.util.List;
 final class PriceGame {
   private static final int KNOTS = 32;
   private static final long STEPS = 4_000_000L;
+  private static final int FEW_SORTS = 4;
+  private static final int ROUNDS_OF_MANY_SORTS = 60;
   private static final double OLD_SHARE = 0.8;
   private static final int NEWER_WEIGH_MORE = 4;
   /** What rounding may add to the cost of all runs, and of each run: far less than shows. */
@@ -75,7 +77,8 @@ final class PriceGame {
       begun = true;
       simple(target);
     }
-    int last = round + rounds;
+    // Runs of many lengths cost more to price, and gain little beyond the first rounds.
+    int last = costs.sorts() > FEW_SORTS ? Math.min(ROUNDS_OF_MANY_SORTS, round + rounds) : round + rounds;
     while (round < last && bound() < target && !ended && steps < STEPS) {
       playRound();
     }
