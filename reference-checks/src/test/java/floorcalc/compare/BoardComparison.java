@@ -89,31 +89,36 @@ final class BoardComparison {
     saving(habit, search.value);
   }
 
-  /** On cases where both break as many rules, which is none in nearly all. */
+  /** Boards and packs are added up over the cases in which habit and search break as many rules, none in nearly all. */
   private void saving(List<LaidCase> habit, List<LaidCase> search) {
     List<LaidCase> before = new ArrayList<>();
     List<LaidCase> after = new ArrayList<>();
     List<Integer> worse = new ArrayList<>();
+    int kept = 0;
     int fewer = 0;
     int fewerBreaches = 0;
     for (int k = 0; k < habit.size(); k++) {
-      if (!search.get(k).isNoWorseThan(habit.get(k))) {
+      LaidCase old = habit.get(k);
+      LaidCase found = search.get(k);
+      kept += old.breaches() == 0 ? 1 : 0;
+      if (!found.isNoWorseThan(old)) {
         worse.add(k);
       }
-      if (habit.get(k).breaches() == search.get(k).breaches()) {
-        before.add(habit.get(k));
-        after.add(search.get(k));
-        fewer += search.get(k).boards() < habit.get(k).boards() ? 1 : 0;
-      } else if (search.get(k).breaches() < habit.get(k).breaches()) {
+      if (old.breaches() == found.breaches()) {
+        before.add(old);
+        after.add(found);
+        fewer += found.boards() < old.boards() ? 1 : 0;
+      } else if (found.breaches() < old.breaches()) {
         fewerBreaches++;
       }
     }
-    print("| against the habit | habit | search | saved a case | saved |");
+    print("Habit keeps the rules on %d. Search breaks fewer rules on %d, as many on %d, of which it needs fewer boards on %d; "
+        + "worse than the habit on %d %s%n", kept, fewerBreaches, before.size(), fewer, worse.size(), worse);
+    print("| | habit | search | saved a case | saved |");
     print("| --- | --- | --- | --- | --- |");
     saved("boards", before, after, LaidCase::boards);
     saved("packs", before, after, LaidCase::packs);
-    print("%nSearch breaks fewer rules on %d more, worse on %d %s; of %d with as many rules broken, fewer boards on %d%n",
-        fewerBreaches, worse.size(), worse, before.size(), fewer);
+    print("");
   }
 
   private void saved(String what, List<LaidCase> before, List<LaidCase> after, ToIntFunction<LaidCase> count) {
