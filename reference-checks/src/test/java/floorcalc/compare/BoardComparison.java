@@ -30,20 +30,25 @@ final class BoardComparison {
     List<BoardCase> cases = BoardCases.large().toList();
     List<SolvedBoards> solver = SolverResults.read();
     cases.forEach(given -> LaidCase.bySearch(given).bound());
+    cases.forEach(LaidCase::byQuickSearch);
     Timed<List<LaidCase>> habit = Timed.of(() -> cases.stream().map(LaidCase::byHabit).toList());
     Timed<List<LaidCase>> search = Timed.of(() -> cases.stream().map(LaidCase::bySearch).toList());
+    Timed<List<LaidCase>> quick = Timed.of(() -> cases.stream().map(LaidCase::byQuickSearch).toList());
     Timed<List<Integer>> bounds = Timed.of(() -> search.value.stream().map(LaidCase::bound).toList());
     print("| %d cases | boards | proven fewest | cases with a rule broken | H and stair patterns | ms a case |", cases.size());
     print("| --- | --- | --- | --- | --- | --- |");
     layout("habit", habit, bounds.value);
+    layout("quick search", quick, bounds.value);
     layout("search", search, bounds.value);
     print("| bound | %d | | | | %s |", sum(bounds.value, bound -> bound), milliseconds(bounds.nanoseconds, cases.size()));
     double seconds = solver.stream().mapToDouble(SolvedBoards::seconds).sum();
     print("| solver, best found | %d | %d | 0 | | %.0f by the clock |", sum(solver, SolvedBoards::boards),
         solver.stream().filter(SolvedBoards::isProven).count(), 1000 * seconds / cases.size());
     print("| solver, bound | %d | | | | |%n", sum(solver, SolvedBoards::bound));
+    print("Solver / quick search: %.0f times as long", seconds * 1e9 / quick.nanoseconds);
     print("Solver / (search and bound): %.0f times as long%n",
         seconds * 1e9 / (search.nanoseconds + bounds.nanoseconds));
+    against(quick.value, bounds.value, solver);
     against(search.value, bounds.value, solver);
     saving(habit.value, search.value);
   }
@@ -77,9 +82,9 @@ final class BoardComparison {
         open.add(k + ":" + boards + "/" + bounds.get(k));
       }
     }
-    print("Search against solver: more boards on %d %s, fewer on %d %s", more.size(), more, fewer.size(), fewer);
+    print("Against solver: more boards on %d %s, fewer on %d %s", more.size(), more, fewer.size(), fewer);
     print("Fewest by the bound or by the solver's: %d of %d", settled, search.size());
-    print("Search above its bound: %s%n", open);
+    print("Above the bound: %s%n", open);
   }
 
   private void small(int count) {

@@ -6,6 +6,7 @@ import floorcalc.boards.Ends;
 import floorcalc.boards.PieceWanted;
 import floorcalc.boards.Run;
 import floorcalc.boards.RunLayout;
+import floorcalc.boards.SearchEffort;
 import floorcalc.boards.Stretch;
 import floorcalc.joints.JointLayout;
 import floorcalc.measure.Area;
@@ -24,6 +25,10 @@ record LaidCase(BoardCase given, int boards, int breaches, int patterns) {
 
   static LaidCase bySearch(BoardCase given) {
     return of(given, RunLayout.search(given.runs(), given.goods(), given.rules()));
+  }
+
+  static LaidCase byQuickSearch(BoardCase given) {
+    return of(given, RunLayout.search(given.runs(), given.goods(), given.rules(), SearchEffort.QUICK));
   }
 
   static LaidCase byHabit(BoardCase given) {
