@@ -16,6 +16,7 @@ class SolverComparisonTest {
   private static final int BOARDS_AT_MOST = 13_648;
   private static final int BOUND_AT_LEAST = 13_632;
   private static final int PROVEN_AT_LEAST = 284;
+  private static final int QUICK_BOARDS_AT_MOST = 13_691;
   /** Cases in which the solver found a board less. None may be added. */
   private static final Set<Integer> SOLVER_FEWER = Set.of(144);
 
@@ -63,6 +64,14 @@ class SolverComparisonTest {
     assertThat(search.stream().mapToInt(LaidCase::boards).sum()).as("boards").isLessThanOrEqualTo(BOARDS_AT_MOST);
     assertThat(bounds.stream().mapToInt(Integer::intValue).sum()).as("bound").isGreaterThanOrEqualTo(BOUND_AT_LEAST);
     assertThat(cases(k -> search.get(k).boards() == bounds.get(k)).size()).as("proven").isGreaterThanOrEqualTo(PROVEN_AT_LEAST);
+  }
+
+  @Test
+  void quickSearchOnlyGetsBetter() {
+    List<LaidCase> quick = BoardCases.large().parallel().map(LaidCase::byQuickSearch).toList();
+
+    assertThat(quick).allMatch(laid -> laid.breaches() == 0);
+    assertThat(quick.stream().mapToInt(LaidCase::boards).sum()).isLessThanOrEqualTo(QUICK_BOARDS_AT_MOST);
   }
 
   private static List<String> cases(IntPredicate filter) {
