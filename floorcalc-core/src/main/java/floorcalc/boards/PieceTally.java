@@ -208,14 +208,15 @@ final class PieceTally {
   /** The number of boards with one more run, exactly; after {@link #weigh}. */
   int boardsWith(long start, long end, long boards) {
     long partner = start > 0 ? fitting - start : Long.MAX_VALUE;
+    long piece = end > 0 ? end : Long.MIN_VALUE;
     int most = 0;
     for (int i = 0; i < marks; i++) {
-      int here = load[i] + (at[i] < end ? 1 : 0) + (at[i] >= partner ? 1 : 0);
+      int here = load[i] + (at[i] < piece ? 1 : 0) + (at[i] >= partner ? 1 : 0);
       most = Math.max(most, here);
     }
     if (start > 0) {
       int i = firstAt(partner + 1) - 1;
-      most = Math.max(most, load[i] + (partner < end ? 1 : 0) + 1);
+      most = Math.max(most, load[i] + (partner < piece ? 1 : 0) + 1);
     }
     return (int) (whole + boards) + most;
   }

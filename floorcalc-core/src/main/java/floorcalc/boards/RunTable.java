@@ -146,16 +146,23 @@ final class RunTable {
     if (longest[run][link] >= board + offset) {
       return true;
     }
-    long[] contact = contacts[run][link];
+    return nearWhereTheyTouch(run, joint, other, otherJoint, contacts[run][link], offset);
+  }
+
+  /** Each joint may lie in another stretch of the contact. */
+  private boolean nearWhereTheyTouch(int run, long joint, int other, long otherJoint, long[] contact, long offset) {
+    long after = Math.floorMod(joint - otherJoint, board);
+    long apart = board - after;
     for (int i = 0; i < contact.length; i += 2) {
       long low = first(joint, contact[i]);
       long high = last(joint, Math.min(contact[i + 1], from[run] + span[run] - 1));
-      long otherLow = first(otherJoint, contact[i]);
-      long otherHigh = last(otherJoint, Math.min(contact[i + 1], from[other] + span[other] - 1));
-      long apart = board - after;
-      if (after < offset && Math.max(otherLow, low - after) <= Math.min(otherHigh, high - after)
-          || apart < offset && Math.max(low, otherLow - apart) <= Math.min(high, otherHigh - apart)) {
-        return true;
+      for (int j = 0; j < contact.length && low <= high; j += 2) {
+        long otherLow = first(otherJoint, contact[j]);
+        long otherHigh = last(otherJoint, Math.min(contact[j + 1], from[other] + span[other] - 1));
+        if (after < offset && Math.max(otherLow, low - after) <= Math.min(otherHigh, high - after)
+            || apart < offset && Math.max(low, otherLow - apart) <= Math.min(high, otherHigh - apart)) {
+          return true;
+        }
       }
     }
     return false;
