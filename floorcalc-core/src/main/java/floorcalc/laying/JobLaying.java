@@ -1,6 +1,5 @@
 package floorcalc.laying;
 
-import floorcalc.boards.BoardGoods;
 import floorcalc.boards.CuttingPlan;
 import floorcalc.boards.PieceWanted;
 import floorcalc.boards.Run;
