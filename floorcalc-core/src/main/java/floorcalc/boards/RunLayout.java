@@ -18,18 +18,25 @@ public final class RunLayout {
   private final long[][] joints;
   private final int breaches;
   private final int patterns;
+  /** How many start pieces the search weighed, 0 for other ways. */
+  private final long steps;
   /** Prices at which the runs cost much, if the search found any. */
   private final PriceList prices;
 
   RunLayout(List<Run> runs, Stock stock, long[][] joints, int breaches) {
-    this(runs, stock, joints, breaches, null);
+    this(runs, stock, joints, breaches, 0, null);
   }
 
-  RunLayout(List<Run> runs, Stock stock, long[][] joints, int breaches, PriceList prices) {
+  RunLayout(List<Run> runs, Stock stock, long[][] joints, int breaches, long steps, PriceList prices) {
     this.joints = joints;
     this.breaches = breaches;
     this.patterns = Patterns.count(runs, joints, stock.longest());
+    this.steps = steps;
     this.prices = prices;
+  }
+
+  long steps() {
+    return steps;
   }
 
   Optional<PriceList> prices() {
@@ -71,7 +78,7 @@ public final class RunLayout {
   }
 
   /** The boards that rows of full width take when they are cut as laid. */
-  private int boards(List<Run> runs, BoardGoods goods, LayingRules rules) {
+  int boards(List<Run> runs, BoardGoods goods, LayingRules rules) {
     long width = goods.laidPitch().toNanometres();
     List<PieceWanted> wanted = new ArrayList<>();
     for (int k = 0; k < joints.length; k++) {

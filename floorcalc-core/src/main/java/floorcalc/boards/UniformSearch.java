@@ -60,7 +60,7 @@ final class UniformSearch {
     }
     search.improve(bound, FIRST_STEPS);
     int boards = search.boards();
-    long[] best = moves.pieces(0, table.count);
+    long[] found = moves.pieces(0, table.count);
     PriceGame game = null;
     long mostSteps = effort == SearchEffort.QUICK ? 0 : MOST_STEPS;
     for (int i = 0; boards > bound && moves.steps < mostSteps; i++) {
@@ -80,12 +80,13 @@ final class UniformSearch {
         search.improve(bound, i < SHORT ? FIRST_STEPS : STEPS);
         if (search.boards() < boards) {
           boards = search.boards();
-          best = moves.pieces(0, table.count);
+          found = moves.pieces(0, table.count);
         }
       }
     }
-    moves.placeAll(best);
-    return layout(wider(moves, boards), game == null ? null : game.prices());
+    moves.placeAll(found);
+    StartMoves best = wider(moves, boards);
+    return layout(best, moves.steps, game == null ? null : game.prices());
   }
 
   private double[] ones() {
@@ -157,15 +158,15 @@ final class UniformSearch {
       search.calm();
       moves.tally.settle(CARRIED);
     }
-    return layout(moves, null);
+    return layout(moves, moves.steps, null);
   }
 
-  private RunLayout layout(StartMoves moves, PriceList prices) {
+  private RunLayout layout(StartMoves moves, long steps, PriceList prices) {
     long[][] joints = new long[table.count][];
     for (int k = 0; k < table.count; k++) {
       long start = moves.start[k];
       joints[k] = Joints.every(runs.get(k), start == 0 ? table.span[k] : start, table.board);
     }
-    return new RunLayout(runs, stock, joints, 0, prices);
+    return new RunLayout(runs, stock, joints, 0, steps, prices);
   }
 }
