@@ -4,6 +4,7 @@ import floorcalc.FloorPlanner;
 import floorcalc.audit.AuditReport;
 import floorcalc.audit.PlanAudit;
 import floorcalc.boards.BoardGoods;
+import floorcalc.boards.SearchEffort;
 import floorcalc.laying.FloorLaying;
 import floorcalc.measure.Length;
 import floorcalc.outline.Outline;
@@ -45,12 +46,14 @@ public class PlanningBenchmark {
   public int boards;
 
   private FloorJob job;
+  private FloorJob quickJob;
   private FloorPlan plan;
 
   /** Makes the room, and its plan for the audit. */
   @Setup
   public void room() {
     job = job(boards);
+    quickJob = job.withEffort(SearchEffort.QUICK);
     plan = FloorLaying.of(job);
   }
 
@@ -69,6 +72,12 @@ public class PlanningBenchmark {
   @Benchmark
   public FloorPlan plan() {
     return FloorPlanner.plan(job);
+  }
+
+  /** Plans the floor with the effort that suits a slider, audited likewise. */
+  @Benchmark
+  public FloorPlan quick() {
+    return FloorPlanner.plan(quickJob);
   }
 
   /** Audits the plan alone. */

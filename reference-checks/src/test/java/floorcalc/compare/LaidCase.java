@@ -17,11 +17,12 @@ import java.util.List;
  * A case laid and cut by the library.
  *
  * @param given the case
+ * @param layout its joints
  * @param boards boards opened
  * @param breaches joints too near to each other and pieces too short
  * @param patterns rows in line and stairs of joints
  */
-record LaidCase(BoardCase given, int boards, int breaches, int patterns) {
+record LaidCase(BoardCase given, RunLayout layout, int boards, int breaches, int patterns) {
 
   static LaidCase bySearch(BoardCase given) {
     return of(given, RunLayout.search(given.runs(), given.goods(), given.rules()));
@@ -51,7 +52,7 @@ record LaidCase(BoardCase given, int boards, int breaches, int patterns) {
       }
     }
     JointLayout seen = JointLayout.ofNanometres(joints);
-    return new LaidCase(given, CuttingPlan.of(pieces, given.goods(), given.rules()).boardCount(), layout.breaches(),
+    return new LaidCase(given, layout, CuttingPlan.of(pieces, given.goods(), given.rules()).boardCount(), layout.breaches(),
         seen.inLine().size() + seen.stairs().size());
   }
 
@@ -66,7 +67,7 @@ record LaidCase(BoardCase given, int boards, int breaches, int patterns) {
   int bound() {
     List<Run> runs = given.runs();
     List<Stretch> stretches = runs.stream().map(run -> Stretch.full(run.length(), given.goods().laidPitch())).toList();
-    return BoardBound.of(runs, stretches, Area.ZERO, Area.ZERO, given.goods(), given.rules(), boards).value();
+    return BoardBound.of(runs, stretches, Area.ZERO, Area.ZERO, given.goods(), given.rules(), layout, boards).value();
   }
 
   /** Packs that hold the boards, nothing to spare. */
