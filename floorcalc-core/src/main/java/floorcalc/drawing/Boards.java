@@ -19,6 +19,8 @@ final class Boards {
 
   /** Clear space round a number within its piece. */
   private static final double MARGIN = 0.08;
+  /** How the note on pieces without a number begins. */
+  static final String TOO_SMALL = "Pieces too small for a number";
   /** Pieces listed below the drawing because their number finds no room. */
   private static final int MOST_LISTED = 30;
 
@@ -82,10 +84,17 @@ final class Boards {
     }
   }
 
-  private static String tip(PieceShape piece) {
+  private String tip(PieceShape piece) {
     Cut cut = piece.piece().from();
     return TextSize.cut(piece.piece().piece(), 1, 60) + ": " + Words.kind(piece.piece().kind()) + ", "
-        + Words.tenths(cut.length()) + " \u00d7 " + Words.tenths(cut.width()) + " mm, from board " + cut.board();
+        + size(cut) + ", from board " + cut.board();
+  }
+
+  private String size(Cut cut) {
+    Measures measures = sheet.measures;
+    return measures == Measures.MILLIMETRES
+        ? measures.row(cut.length()) + " \u00d7 " + measures.withUnit(cut.width())
+        : measures.withUnit(cut.length()) + " \u00d7 " + measures.withUnit(cut.width());
   }
 
   private List<Box> sides(PieceShape piece, StringBuilder joints, StringBuilder combs) {
@@ -163,7 +172,7 @@ final class Boards {
       }
     }
     if (!left.isEmpty()) {
-      sheet.noteEarly("Pieces too small for a number, row by row, with their boards: " + leftOut(left) + ".");
+      sheet.noteEarly(TOO_SMALL + ", row by row, with their boards: " + leftOut(left) + ".");
     }
   }
 

@@ -26,7 +26,8 @@ final class Caption {
     }
     String facts = "Scale 1:" + Words.grouped(sheet.paper.scale()) + " \u00b7 boards run at " + degrees(bay)
         + ", anticlockwise from the room's x axis \u00b7 " + Words.count(bay.rows().size(), "row", "rows") + " \u00b7 "
-        + Words.count(PieceShape.count(bay), "piece", "pieces") + " \u00b7 lengths in mm";
+        + Words.count(PieceShape.count(bay), "piece", "pieces") + " \u00b7 lengths "
+        + sheet.measures.words();
     sheet.writeFrom(TextSize.cut(facts, Sheet.TEXT, width), Sheet.TEXT, 4, 10.4);
   }
 
@@ -39,8 +40,8 @@ final class Caption {
   }
 
   /** Says in words what the drawing shows. */
-  static String description(Bay bay, Room room, Length gap, long scale) {
-    StringBuilder text = new StringBuilder("A plan to scale, 1 to ").append(scale).append(", of ")
+  static String description(Bay bay, Room room, Length gap, Paper paper, Measures measures) {
+    StringBuilder text = new StringBuilder("A plan to scale, 1 to ").append(paper.scale()).append(", of ")
         .append(Words.count(room.outline().shell().size(), "wall", "walls"));
     if (!room.outline().voids().isEmpty()) {
       text.append(" and ").append(Words.count(room.outline().voids().size(), "void", "voids"));
@@ -51,14 +52,14 @@ final class Caption {
     if (!bay.rows().isEmpty()) {
       Row first = bay.rows().get(0);
       Row last = bay.rows().get(bay.rows().size() - 1);
-      text.append("Row 1 at the starting wall shows ").append(Words.tenths(first.coverWidth())).append(" mm");
+      text.append("Row 1 at the starting wall shows ").append(measures.withUnit(first.coverWidth()));
       if (last != first) {
-        text.append(", row ").append(last.row()).append(" on the far side ").append(Words.tenths(last.coverWidth()))
-            .append(" mm");
+        text.append(", row ").append(last.row()).append(" on the far side ")
+            .append(measures.withUnit(last.coverWidth()));
       }
       text.append(". ");
     }
-    text.append("The expansion gap is ").append(Words.tenths(gap)).append(" mm.");
+    text.append("The expansion gap is ").append(measures.withUnit(gap)).append('.');
     List<Door> doors = room.doors();
     for (Door door : doors.subList(0, Math.min(doors.size(), DOORS_DESCRIBED))) {
       text.append(" Door ").append(cut(door.name()));

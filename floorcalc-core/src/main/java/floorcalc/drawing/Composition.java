@@ -22,6 +22,11 @@ final class Composition {
   private static final int MOST_CORNERS = 20_000;
   /** Rows at least this wide on paper have board numbers in their pieces: room for the smallest digits. */
   private static final double NUMBERED_PITCH = 1.65;
+  /** Rows are at least this wide where a bay is drawn in strips. */
+  private static final double STRIP_PITCH = 2.6;
+  private static final double WIDEST_STRIP_PITCH = 6;
+  /** A piece this wide on paper has room for the smallest digits along it. */
+  private static final double NARROWEST_NUMBERED = 1.75;
   /** Rows at least this wide on paper have their pieces drawn one by one. */
   private static final double TONED_PITCH = 0.8;
 
@@ -29,10 +34,12 @@ final class Composition {
   private final FloorPlan plan;
   private final Room room;
   private final Bay bay;
+  private final Measures measures;
   private final Length gap;
   private final Length pitch;
 
-  Composition(FloorJob job, FloorPlan plan, Room room, Bay bay) {
+  Composition(FloorJob job, FloorPlan plan, Room room, Bay bay, Measures measures) {
+    this.measures = measures;
     this.job = job;
     this.plan = plan;
     this.room = room;
@@ -55,8 +62,30 @@ final class Composition {
     return put(sheet, foot(sheet));
   }
 
+  /** Draws the bay in strips if its board numbers have no room on a sheet. */
+  List<FloorDrawing> parts() {
+    List<Paper> papers = Paper.fit(room.outline());
+    if (papers.get(papers.size() - 1).of(pitch) >= NUMBERED_PITCH || isTooMuch()) {
+      return List.of();
+    }
+    Sheet roll = sheet(Paper.roll(room.outline(), pitch, stripPitch()), Svg.identifier(bay.bay()) + "-parts");
+    return new Strips(roll, Caption.title(bay), Caption.description(bay, room, gap, roll.paper, measures)).draw(bay);
+  }
+
+  /** How wide rows are on paper so that the narrowest has room for numbers too, unless that takes far too much paper. */
+  private double stripPitch() {
+    double narrowest = bay.rows().stream().mapToDouble(row -> row.coverWidth().toMillimetres()).min().orElse(1);
+    return Math.max(STRIP_PITCH, Math.min(WIDEST_STRIP_PITCH, NARROWEST_NUMBERED * pitch.toMillimetres() / narrowest));
+  }
+
   private Sheet sheet(Paper paper) {
-    Sheet sheet = new Sheet(paper, bay);
+    Sheet sheet = sheet(paper, Svg.identifier(bay.bay()));
+    Caption.write(sheet, plan, bay);
+    return sheet;
+  }
+
+  private Sheet sheet(Paper paper, String id) {
+    Sheet sheet = new Sheet(paper, bay, measures, id);
     Walls walls = new Walls(sheet, room, bay.laid().shell(), gap);
     sheet.note(gapNote(paper.of(gap), walls.extra()));
     walls.draw();
@@ -72,13 +101,12 @@ final class Composition {
     walls.nameVoids();
     openings.drawPipes();
     boards(sheet);
-    Caption.write(sheet, plan, bay);
     return sheet;
   }
 
   private void boards(Sheet sheet) {
     double onPaper = sheet.paper.of(pitch);
-    if (PieceShape.count(bay) > MOST_PIECES || onPaper < TONED_PITCH || corners() > MOST_CORNERS) {
+    if (isTooMuch() || onPaper < TONED_PITCH) {
       new Overview(sheet, bay, onPaper).draw();
       return;
     }
@@ -92,6 +120,10 @@ final class Composition {
       sheet.noteEarly("Rows are too narrow at this scale for board numbers; the cut card lists every piece.");
     }
     boards.grain();
+  }
+
+  private boolean isTooMuch() {
+    return PieceShape.count(bay) > MOST_PIECES || corners() > MOST_CORNERS;
   }
 
   private int corners() {
@@ -115,7 +147,7 @@ final class Composition {
     if (gap.isZero()) {
       return "No expansion gap: the boards touch the walls.";
     }
-    String text = "Expansion gap " + Words.tenths(gap) + " mm, the white line inside the walls: ";
+    String text = "Expansion gap " + measures.withUnit(gap) + ", the white line inside the walls: ";
     return text + (extra == 0 ? "to scale." : Svg.number(onPaper) + " mm wide at this scale, drawn "
         + Svg.number(onPaper + extra) + " mm wide so that it shows.");
   }
@@ -128,7 +160,7 @@ final class Composition {
         + sheet.id + "-desc\" width=\"" + width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + ' '
         + height + "\" font-family=\"sans-serif\" fill=\"none\" stroke=\"#000\">");
     svg.element("title", "id=\"" + sheet.id + "-title\"", Caption.title(bay));
-    svg.element("desc", "id=\"" + sheet.id + "-desc\"", Caption.description(bay, room, gap, sheet.paper.scale()));
+    svg.element("desc", "id=\"" + sheet.id + "-desc\"", Caption.description(bay, room, gap, sheet.paper, measures));
     svg.line("<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"#fff\" stroke=\"none\"/>");
     svg.line("<g>").add(sheet.floor).line("</g>");
     svg.line("<g>").add(sheet.lines).line("</g>");

@@ -35,7 +35,7 @@ final class Dimensions {
 
   private void line(double x1, double y1, double x2, double y2, double ux, double uy) {
     double length = Math.sqrt((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1));
-    String value = Words.whole(Words.fromMillimetres(sheet.paper.floor(length)));
+    String value = sheet.measures.overall(Words.fromMillimetres(sheet.paper.floor(length)));
     double half = TextSize.width(value) * Sheet.TEXT / 2;
     sheet.stroke(x1, y1, x2, y2, THIN);
     tick(x1, y1, ux, uy);
@@ -84,9 +84,9 @@ final class Dimensions {
     double widest = places.stream().mapToDouble(Place::width).max().orElse(0);
     Place widestPlace = places.stream().filter(p -> p.width() > widest - 1e-6).findFirst().orElseThrow();
     String label = "row " + row.row() + ": ";
-    boolean set = set(pieces, widestPlace, label + Words.tenths(row.coverWidth()), side, start, end);
+    boolean set = set(pieces, widestPlace, label + sheet.measures.row(row.coverWidth()), side, start, end);
     if (!set) {
-      sheet.note("Row " + row.row() + " shows " + Words.tenths(row.coverWidth()) + " mm at its widest.");
+      sheet.note("Row " + row.row() + " shows " + sheet.measures.withUnit(row.coverWidth()) + " at its widest.");
     }
     boolean nearStart = widestPlace.along() - start <= end - widestPlace.along();
     Place other = widestPlace;
@@ -100,7 +100,7 @@ final class Dimensions {
     double less = sheet.paper.floor(widest - other.width());
     if (set && other != widestPlace && less >= TAPER) {
       double width = row.coverWidth().toMillimetres() - less;
-      set(pieces, other, label + Words.tenths(Words.fromMillimetres(width)), side, start, end);
+      set(pieces, other, label + sheet.measures.row(Words.fromMillimetres(width)), side, start, end);
     }
   }
 

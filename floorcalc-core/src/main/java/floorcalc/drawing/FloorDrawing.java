@@ -5,6 +5,7 @@ import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -20,6 +21,9 @@ import java.util.Objects;
  * that no drawing is longer than a million characters.
  */
 public final class FloorDrawing {
+  /** How wide a sheet is that lies. */
+  public static final Length LYING_WIDTH = Length.ofMillimetres(250);
+
   private final String svg;
   private final Length width;
   private final Length height;
@@ -31,7 +35,7 @@ public final class FloorDrawing {
   }
 
   /**
-   * Draws a bay.
+   * Draws a bay with lengths in millimetres.
    *
    * @param job the job that was planned, not null
    * @param plan the plan, not null
@@ -40,6 +44,42 @@ public final class FloorDrawing {
    * @throws IllegalArgumentException if the plan has no bay of this name, or the job no room of the bay's
    */
   public static FloorDrawing of(FloorJob job, FloorPlan plan, Bay bay) {
+    return of(job, plan, bay, Measures.MILLIMETRES);
+  }
+
+  /**
+   * Draws a bay with lengths in chosen units.
+   *
+   * @param job the job that was planned, not null
+   * @param plan the plan, not null
+   * @param bay a bay of this plan, not null
+   * @param measures how lengths are written, not null
+   * @return the drawing, not null
+   * @throws IllegalArgumentException if the plan has no bay of this name, or the job no room of the bay's
+   */
+  public static FloorDrawing of(FloorJob job, FloorPlan plan, Bay bay, Measures measures) {
+    return composition(job, plan, bay, measures).draw();
+  }
+
+  /**
+   * Draws a bay again in parts, at a scale at which each piece has room for its board's number, if its own sheet is too small for
+   * that: a long corridor, say. The floor is drawn as on one long sheet, which is cut into strips, several to a sheet;
+   * each strip repeats the end of the one before.
+   *
+   * @param job the job that was planned, not null
+   * @param plan the plan, not null
+   * @param bay a bay of this plan, not null
+   * @param measures how lengths are written, not null
+   * @return the sheets in order; none if the bay's own sheet has room for board numbers, or if it has too many pieces
+   *     for numbers altogether; not null
+   * @throws IllegalArgumentException if the plan has no bay of this name, or the job no room of the bay's
+   */
+  public static List<FloorDrawing> parts(FloorJob job, FloorPlan plan, Bay bay, Measures measures) {
+    return composition(job, plan, bay, measures).parts();
+  }
+
+  private static Composition composition(FloorJob job, FloorPlan plan, Bay bay, Measures measures) {
+    Objects.requireNonNull(measures, "measures");
     Objects.requireNonNull(bay, "bay");
     if (plan.bays().stream().noneMatch(b -> b.bay().equals(bay.bay()))) {
       throw new IllegalArgumentException("the plan has no bay '" + bay.bay() + "'; draw one of its own bays");
@@ -47,7 +87,7 @@ public final class FloorDrawing {
     Room room = job.rooms().stream().filter(r -> r.name().equals(bay.room())).findFirst().orElseThrow(
         () -> new IllegalArgumentException("the job has no room '" + bay.room() + "', which bay '" + bay.bay()
             + "' lies in; draw a plan with the job that it was made for"));
-    return new Composition(job, plan, room, bay).draw();
+    return new Composition(job, plan, room, bay, measures);
   }
 
   /**

@@ -13,6 +13,7 @@ final class Foot {
   private static final double NOTE = 2.2;
   private static final double GLYPH = 8.5;
   private static final double LONGEST_BAR = 60;
+  private static final double MILLIMETRES_PER_FOOT = 304.8;
   private static final Frame UPRIGHT = new Frame(1, 0, 0, -1);
   private static final Frame TO_THE_RIGHT = new Frame(0, 1, 1, 0);
 
@@ -28,9 +29,10 @@ final class Foot {
 
   /** Draws a bar of a round length, with its half. */
   void scaleBar() {
-    long length = 10;
-    double unit = 1.0 / sheet.paper.scale();
-    for (long ten = 10; ten * unit <= LONGEST_BAR; ten *= 10) {
+    boolean feet = sheet.measures == Measures.FEET_AND_INCHES;
+    long length = feet ? 1 : 10;
+    double unit = (feet ? MILLIMETRES_PER_FOOT : 1.0) / sheet.paper.scale();
+    for (long ten = length; ten * unit <= LONGEST_BAR; ten *= 10) {
       for (int times : new int[] {1, 2, 5}) {
         if (ten * times * unit <= LONGEST_BAR) {
           length = ten * times;
@@ -46,7 +48,7 @@ final class Foot {
     sheet.lines.line("<path stroke-width=\"0.8\" d=\"" + Sheet.segment(EDGE, base + 0.4, EDGE + width / 2, base + 0.4)
         + "\"/>");
     number("0", EDGE + 0.7, base - 3, Sheet.TEXT);
-    String text = length >= 1000 ? Words.grouped(length / 1000) + " m" : length + " mm";
+    String text = feet ? length + " ft" : length >= 1000 ? Words.grouped(length / 1000) + " m" : length + " mm";
     number(text, EDGE + width, base - 3, Sheet.TEXT);
     String scale = "scale 1:" + Words.grouped(sheet.paper.scale()) + " when printed in full size";
     sheet.writeFrom(scale, Sheet.TEXT, EDGE + width + 2, base + 0.8);
@@ -81,7 +83,7 @@ final class Foot {
     double row = next("row");
     number("7", row + 3, Sheet.TEXT);
     if (marks.contains(Mark.WALL_NUMBER)) {
-      double left = next("wall, its length in mm");
+      double left = next("wall, its length " + sheet.measures.words());
       sheet.lines.line("<circle " + Svg.attribute("cx", left + 3) + ' ' + Svg.attribute("cy", y)
           + " r=\"1.9\" stroke-width=\"0.15\"/>");
       number("1", left + 3, 2.2);

@@ -137,7 +137,7 @@ final class Openings {
     return TextSize.cut(text, 1, 24);
   }
 
-  private static String beyond(Door door) {
+  private String beyond(Door door) {
     Length higher = door.beyond().higherBy();
     List<String> parts = new ArrayList<>();
     if (!door.leadsTo().isBlank()) {
@@ -147,7 +147,7 @@ final class Openings {
       parts.add(shown(door.beyond().finish()));
     }
     if (!higher.isZero()) {
-      parts.add(Words.tenths(higher.abs()) + " mm " + (higher.isNegative() ? "lower" : "higher"));
+      parts.add(sheet.measures.withUnit(higher.abs()) + " " + (higher.isNegative() ? "lower" : "higher"));
     }
     return parts.size() == 1 && !door.leadsTo().isBlank() ? "" : String.join(", ", parts);
   }
@@ -192,8 +192,8 @@ final class Openings {
     }
     if (!pipes.isEmpty()) {
       sheet.explain(Mark.PIPE);
-      List<String> places = pipes.stream().map(p -> Words.tenths(p.diameter()) + " mm at (" + Words.tenths(p.at().x())
-          + ", " + Words.tenths(p.at().y()) + ")").toList();
+      List<String> places = pipes.stream().map(p -> sheet.measures.withUnit(p.diameter()) + " at (" + sheet.measures.row(p.at().x())
+          + ", " + sheet.measures.row(p.at().y()) + ")").toList();
       sheet.note((pipes.size() == 1 ? "Pipe: " : "Pipes: ") + Words.list(places, 6) + ".");
     }
   }

@@ -28,7 +28,8 @@ final class Paper {
   private static final double[] FEET_UPRIGHT = {28, 46};
   private static final double[] FEET_LYING = {22, 37};
 
-  private final boolean upright;
+  private final double width;
+  private final double highest;
   private final long scale;
   private final long minX;
   private final long maxY;
@@ -38,13 +39,18 @@ final class Paper {
   private final double planHeight;
 
   private Paper(boolean upright, long scale, long minX, long maxY, double planWidth, double planHeight) {
-    this.upright = upright;
+    this(upright ? SHORT_SIDE : LONG_SIDE, upright ? LONG_SIDE : SHORT_SIDE, scale, minX, maxY, planWidth, planHeight);
+  }
+
+  private Paper(double width, double highest, long scale, long minX, long maxY, double planWidth, double planHeight) {
+    this.width = width;
+    this.highest = highest;
     this.scale = scale;
     this.minX = minX;
     this.maxY = maxY;
     this.planWidth = planWidth;
     this.planHeight = planHeight;
-    this.left = LEFT + (width() - LEFT - RIGHT - planWidth) / 2;
+    this.left = LEFT + (width - LEFT - RIGHT - planWidth) / 2;
     this.top = CAPTION + ABOVE;
   }
 
@@ -53,6 +59,36 @@ final class Paper {
    * ways come to the same scale.
    */
   static List<Paper> fit(Outline room) {
+    return on(room, (minX, maxY, width, height) -> {
+      List<Paper> papers = new ArrayList<>();
+      for (int i = 0; i < FEET_UPRIGHT.length; i++) {
+        long upright = scaleFor(SHORT_SIDE, LONG_SIDE - FEET_UPRIGHT[i], width, height);
+        long lying = scaleFor(LONG_SIDE, SHORT_SIDE - FEET_LYING[i], width, height);
+        long scale = Math.min(upright, lying);
+        papers.add(new Paper(upright <= lying, scale, minX, maxY, width / scale, height / scale));
+      }
+      return papers;
+    });
+  }
+
+  /** Returns a sheet as large as a room needs at the smallest round scale at which a length is so long on paper. */
+  static Paper roll(Outline room, Length length, double onPaper) {
+    long scale = SCALES[0];
+    for (long round : SCALES) {
+      if (length.toNanometres() / 1e6 / round >= onPaper) {
+        scale = round;
+      }
+    }
+    long chosen = scale;
+    return on(room, (minX, maxY, width, height) -> new Paper(width / chosen + LEFT + RIGHT,
+        CAPTION + ABOVE + height / chosen + BELOW, chosen, minX, maxY, width / chosen, height / chosen));
+  }
+
+  private interface Layout<T> {
+    T of(long minX, long maxY, double width, double height);
+  }
+
+  private static <T> T on(Outline room, Layout<T> layout) {
     Ring shell = room.shell();
     long minX = Long.MAX_VALUE;
     long minY = Long.MAX_VALUE;
@@ -64,16 +100,7 @@ final class Paper {
       minY = Math.min(minY, shell.y(i));
       maxY = Math.max(maxY, shell.y(i));
     }
-    double width = ((double) maxX - minX) / 1e6;
-    double height = ((double) maxY - minY) / 1e6;
-    List<Paper> papers = new ArrayList<>();
-    for (int i = 0; i < FEET_UPRIGHT.length; i++) {
-      long upright = scaleFor(SHORT_SIDE, LONG_SIDE - FEET_UPRIGHT[i], width, height);
-      long lying = scaleFor(LONG_SIDE, SHORT_SIDE - FEET_LYING[i], width, height);
-      long scale = Math.min(upright, lying);
-      papers.add(new Paper(upright <= lying, scale, minX, maxY, width / scale, height / scale));
-    }
-    return papers;
+    return layout.of(minX, maxY, ((double) maxX - minX) / 1e6, ((double) maxY - minY) / 1e6);
   }
 
   /** Returns the largest round scale at which a room fits beside numbers and dimension lines. */
@@ -119,11 +146,11 @@ final class Paper {
   }
 
   double width() {
-    return upright ? SHORT_SIDE : LONG_SIDE;
+    return width;
   }
 
   double highest() {
-    return upright ? LONG_SIDE : SHORT_SIDE;
+    return highest;
   }
 
   double planLeft() {

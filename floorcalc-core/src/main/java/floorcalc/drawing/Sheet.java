@@ -18,6 +18,7 @@ final class Sheet {
 
   final Paper paper;
   final Frame frame;
+  final Measures measures;
   /** What every identifier begins with. */
   final String id;
   final Svg floor = new Svg();
@@ -28,10 +29,11 @@ final class Sheet {
   private final List<String> notes = new ArrayList<>();
   private final Set<Mark> marks = EnumSet.noneOf(Mark.class);
 
-  Sheet(Paper paper, Bay bay) {
+  Sheet(Paper paper, Bay bay, Measures measures, String id) {
     this.paper = paper;
+    this.measures = measures;
     this.frame = Frame.of(bay.direction());
-    this.id = Svg.identifier(bay.bay());
+    this.id = id;
   }
 
   /** Tells whether nothing is in the box yet. */

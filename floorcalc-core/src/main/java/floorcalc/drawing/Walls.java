@@ -131,7 +131,7 @@ final class Walls {
       int next = (i + 1) % shell.size();
       double dx = (double) shell.x(next) - shell.x(i);
       double dy = (double) shell.y(next) - shell.y(i);
-      String length = Words.whole(Length.ofNanometres((long) StrictMath.rint(Math.sqrt(dx * dx + dy * dy))));
+      String length = sheet.measures.wall(Length.ofNanometres((long) StrictMath.rint(Math.sqrt(dx * dx + dy * dy))));
       boolean shown = dy == 0 && length.equals(across) || dx == 0 && length.equals(up);
       String number = Integer.toString(i + 1);
       double x1 = sheet.paper.x(shell.x(i));
@@ -148,12 +148,12 @@ final class Walls {
       }
     }
     if (!left.isEmpty()) {
-      sheet.note("Walls without room for number or length, with their lengths in mm: " + Words.list(left, 24) + ".");
+      sheet.note("Walls without room for number or length, with their lengths " + sheet.measures.words() + ": " + Words.list(left, 24) + ".");
     }
   }
 
   private String extent(double ax, double ay) {
-    return Words.whole(Words.fromMillimetres(sheet.paper.floor(outline.high(ax, ay) - outline.low(ax, ay))));
+    return sheet.measures.wall(Words.fromMillimetres(sheet.paper.floor(outline.high(ax, ay) - outline.low(ax, ay))));
   }
 
   private boolean set(String number, String length, double x1, double y1, double x2, double y2) {

@@ -32,7 +32,11 @@ record Results(Path folder, Map<String, byte[]> files) {
     files.put("job-sheet.html", JobSheet.of(file, plan));
     for (Bay bay : plan.bays()) {
       files.put("floor-" + bay.bay() + ".svg",
-          FloorDrawing.of(file.job(), plan, bay).toSvg().getBytes(StandardCharsets.UTF_8));
+          FloorDrawing.of(file.job(), plan, bay, file.tape().measures()).toSvg().getBytes(StandardCharsets.UTF_8));
+      List<FloorDrawing> parts = FloorDrawing.parts(file.job(), plan, bay, file.tape().measures());
+      for (int i = 0; i < parts.size(); i++) {
+        files.put("floor-" + bay.bay() + "-part-" + (i + 1) + ".svg", parts.get(i).toSvg().getBytes(StandardCharsets.UTF_8));
+      }
     }
     files.put("cut-card.csv", CsvFiles.cutCard(CutCard.of(file.job(), plan)));
     files.put("order.csv", CsvFiles.order(plan));

@@ -7,7 +7,9 @@ import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.PieceKind;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** The part of the sheet on one bay: its drawing and its cut card. */
@@ -17,6 +19,8 @@ final class BaySection {
   private final FloorJob job;
   private final FloorPlan plan;
   private final Bay bay;
+  /** For each piece the rest that was kept for it last. */
+  private final Map<String, Rest> kept = new HashMap<>();
 
   BaySection(Html html, Figures figures, FloorJob job, FloorPlan plan, Bay bay) {
     this.html = html;
@@ -28,13 +32,18 @@ final class BaySection {
 
   void write(List<CutLine> lines) {
     String id = "s-" + bay.bay();
-    html.raw("<section class=\"bay\" aria-labelledby=\"" + Html.escaped(id) + "\"><h2 id=\"" + Html.escaped(id) + "\">")
+    FloorDrawing drawing = FloorDrawing.of(job, plan, bay, figures.measures());
+    html.raw("<section class=\"bay\" aria-labelledby=\"" + Html.escaped(id) + "\">")
+        .line(isLying(drawing) ? "<div class=\"lying\">" : "<div>").raw("<h2 id=\"" + Html.escaped(id) + "\">")
         .name(bay.room()).raw(" <span>").text("bay " + bay.bay()).line("</span></h2>");
-    html.line("<figure>").raw(svg()).line("</figure>");
+    figure(drawing);
+    html.line("</div>");
+    parts();
     html.raw("<table class=\"cut\">").raw("<caption>Cut card of ").text(bay.bay())
         .line(": row by row in laying order</caption>")
-        .columns(figures.inches() ? "17 34 19 29 22 25 40" : "17 46 21 18 15 29 40")
-        .heads(List.of("Row", "Piece", "Board", "Length", "Width", "Take from", "What is left"));
+        .columns(figures.inches() ? "15 30 20 29 18 34 40" : "15 32 22 18 15 42 42")
+        .heads(List.of("Row", "Piece", "Board", "Length", "Width", "Saw", "What is left"));
+    lines.forEach(line -> line.rests().forEach(rest -> rest.keptFor().forEach(piece -> kept.put(piece, rest))));
     int row = 0;
     List<CutLine> ofRow = new ArrayList<>();
     for (CutLine line : lines) {
@@ -49,10 +58,31 @@ final class BaySection {
     html.line("</table>").line("</section>");
   }
 
-  /** The drawing without the head that only a file of its own needs. */
-  private String svg() {
-    String svg = FloorDrawing.of(job, plan, bay).toSvg();
-    return svg.substring(svg.indexOf("<svg"));
+  /** Puts the parts of a large bay on pages of their own. What all of them show is in the first; the others refer to it. */
+  private void parts() {
+    String first = "";
+    for (FloorDrawing part : FloorDrawing.parts(job, plan, bay, figures.measures())) {
+      String svg = part.toSvg();
+      int use = svg.indexOf("href=\"#") + "href=\"#".length();
+      String whole = svg.substring(use, svg.indexOf('"', use));
+      html.line(isLying(part) ? "<div class=\"lying\">" : "<div>").raw("<figure>");
+      if (first.isEmpty()) {
+        first = whole;
+        html.raw(svg);
+      } else {
+        html.raw(svg.substring(0, svg.indexOf("<defs>")))
+            .raw(svg.substring(svg.indexOf("</defs>") + "</defs>".length()).replace("#" + whole, "#" + first));
+      }
+      html.line("</figure>").line("</div>");
+    }
+  }
+
+  private static boolean isLying(FloorDrawing drawing) {
+    return drawing.paperWidth().equals(FloorDrawing.LYING_WIDTH);
+  }
+
+  private void figure(FloorDrawing drawing) {
+    html.line("<figure>").raw(drawing.toSvg()).line("</figure>");
   }
 
   private void row(List<CutLine> lines) {
@@ -75,7 +105,7 @@ final class BaySection {
       if (group.get(0).isWholeBoard()) {
         wholeBoards(run, group);
       } else {
-        sawn(run, group.get(0));
+        sawn(run, group);
       }
       html.line("</tr>");
       if (corners(group.get(0))) {
@@ -90,13 +120,12 @@ final class BaySection {
     return line.shape().isPresent() && line.shape().get().taper().isEmpty() && line.shape().get().slant().isEmpty();
   }
 
-  /** Whole boards that follow each other in a run stand in one line. */
+  /** Boards that follow each other in a run, whole or ripped alike, stand in one line. */
   private static List<List<CutLine>> groups(List<CutLine> lines) {
     List<List<CutLine>> groups = new ArrayList<>();
     for (CutLine line : lines) {
       List<CutLine> last = groups.isEmpty() ? List.of() : groups.get(groups.size() - 1);
-      if (!last.isEmpty() && line.isWholeBoard() && last.get(0).isWholeBoard()
-          && last.get(0).piece().run() == line.piece().run() && last.get(0).boardLength().equals(line.boardLength())) {
+      if (!last.isEmpty() && isAlike(last.get(0), line)) {
         last.add(line);
       } else {
         groups.add(new ArrayList<>(List.of(line)));
@@ -105,25 +134,56 @@ final class BaySection {
     return groups;
   }
 
+  private static boolean isAlike(CutLine first, CutLine line) {
+    boolean size = first.piece().run() == line.piece().run() && first.boardLength().equals(line.boardLength());
+    return size && (first.isWholeBoard() && line.isWholeBoard() || isRipped(first) && isRipped(line)
+        && first.width().equals(line.width()) && first.edge().equals(line.edge()) && first.rests().equals(line.rests()));
+  }
+
+  /** Whether a line is a new board that is ripped from end to end, with nothing kept of it. */
+  private static boolean isRipped(CutLine line) {
+    return line.piece().kind() == PieceKind.FULL && line.opens() && line.shape().isEmpty() && line.piece().holes().isEmpty()
+        && line.length().equals(line.boardLength()) && line.rests().stream().allMatch(rest -> rest.keptFor().isEmpty());
+  }
+
   private void wholeBoards(String run, List<CutLine> group) {
-    String boards = group.stream().map(line -> Integer.toString(line.piece().from().board()))
-        .collect(Collectors.joining(", "));
     html.element("td", run + (group.size() == 1 ? "1 whole board" : group.size() + " whole boards"))
-        .element("td class=\"no\"", boards).element("td", figures.bare(group.get(0).length()))
+        .element("td class=\"no\"", numbers(group)).element("td", figures.bare(group.get(0).length()))
         .element("td", "full").raw("<td colspan=\"2\">nothing to saw</td>");
   }
 
-  private void sawn(String run, CutLine line) {
-    html.raw("<td>").text(run + kind(line.piece().kind())).raw(" <small>").text(number(line.piece().piece()))
-        .raw("</small>");
+  /** The numbers of boards, those that follow each other as "12 to 15". */
+  private static String numbers(List<CutLine> group) {
+    List<String> parts = new ArrayList<>();
+    for (int i = 0; i < group.size();) {
+      int from = board(group.get(i));
+      int to = from;
+      for (i++; i < group.size() && board(group.get(i)) == to + 1; i++) {
+        to++;
+      }
+      parts.add(to > from + 1 ? from + " to " + to : to > from ? from + ", " + to : Integer.toString(from));
+    }
+    return String.join(", ", parts);
+  }
+
+  private static int board(CutLine line) {
+    return line.piece().from().board();
+  }
+
+  private void sawn(String run, List<CutLine> group) {
+    CutLine line = group.get(0);
+    boolean one = group.size() == 1;
+    String number = number(line.piece().piece());
+    html.raw("<td>").text(run + (one ? kind(line.piece().kind()) : group.size() + " whole lengths")).raw(" <small>")
+        .text(one ? number : number + " to " + number(group.get(group.size() - 1).piece().piece())).raw("</small>");
     line.shape().map(this::shape).ifPresent(shape -> html.raw("<br/><em>").text(shape).raw("</em>"));
     if (!line.piece().holes().isEmpty()) {
       html.raw("<br/><em>with a cut-out, see the drawing</em>");
     }
-    html.raw("</td>").element("td class=\"no\"", (line.opens() ? "new " : "rest of ") + line.piece().from().board())
+    html.raw("</td>").element("td class=\"no\"", (line.opens() ? "new " : "rest of ") + numbers(group))
         .element("td class=\"key\"", figures.bare(line.length()))
         .element("td class=\"key\"", line.width().equals(line.boardWidth()) ? "full" : figures.bare(line.width()))
-        .element("td", from(line)).element("td", left(line));
+        .element("td", isAsKept(line) ? "nothing, it is as kept" : saw(line)).element("td", (one || line.rests().isEmpty() ? "" : "of each ") + left(line));
   }
 
   private static String kind(PieceKind kind) {
@@ -158,10 +218,28 @@ final class BaySection {
         .collect(Collectors.joining(" "));
   }
 
-  private static String from(CutLine line) {
-    String end = line.end();
-    return line.width().equals(line.boardWidth()) ? end
-        : (end.equals("whole length") ? "" : end + ", ") + "keep " + line.edge();
+  /** Whether a piece is the last rest that was kept for it, just as it is. */
+  private boolean isAsKept(CutLine line) {
+    Rest rest = kept.get(line.piece().piece());
+    return rest != null && !line.opens() && line.shape().isEmpty() && line.piece().holes().isEmpty()
+        && rest.length().equals(line.length()) && rest.width().equals(line.width());
+  }
+
+  /** Which part of the board the piece is, and by that which of its ends and edges are sawn. */
+  private static String saw(CutLine line) {
+    String across = switch (line.end()) {
+      case "left end" -> "left end, saw on right";
+      case "right end" -> "right end, saw on left";
+      case "middle" -> "middle, saw both ends";
+      default -> "";
+    };
+    String along = switch (line.edge()) {
+      case "near edge" -> "rip off the far edge";
+      case "far edge" -> "rip off the near edge";
+      case "neither edge" -> "rip off both edges";
+      default -> "";
+    };
+    return across.isEmpty() || along.isEmpty() ? across + along : across + "; " + along;
   }
 
   private String left(CutLine line) {
@@ -175,6 +253,6 @@ final class BaySection {
     String size = rest.width().equals(boardWidth) ? figures.plain(rest.length())
         : figures.plain(rest.length()) + " × " + figures.plain(rest.width());
     return rest.keptFor().isEmpty() ? size + " over"
-        : size + " KEEP for " + rest.keptFor().stream().map(this::number).collect(Collectors.joining(", "));
+        : size + ": keep, mark " + rest.keptFor().stream().map(this::number).collect(Collectors.joining(", "));
   }
 }

@@ -1,5 +1,6 @@
 package floorcalc.examples.sheet;
 
+import floorcalc.drawing.Measures;
 import floorcalc.examples.job.Tape;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
@@ -25,6 +26,11 @@ final class Figures {
 
   boolean inches() {
     return tape == Tape.FEET_AND_INCHES;
+  }
+
+  /** How drawings write lengths. */
+  Measures measures() {
+    return tape.measures();
   }
 
   /** One figure alone, for lists of them: {@code 141.5}, or {@code 5 9/16"} where a job has inches. */

@@ -3,10 +3,12 @@ package floorcalc.examples.sheet;
 /** How the job sheet looks: black on white, readable from arm's length, the same on A4 and Letter. */
 final class SheetStyle {
   static final String CSS = """
-      @page { margin: 13mm 12mm; }
+      @page { margin: 10mm 12mm; }
+      @page lying { size: landscape; margin: 9mm 12mm; }
       html { font: 11pt/1.35 Helvetica, Arial, "Liberation Sans", sans-serif; color: #000; background: #fff; }
       body { margin: 0; }
       main { max-width: 186mm; margin: 0 auto; padding: 4mm; }
+      @media print { main { max-width: none; padding: 0; } }
       h1 { font-size: 19pt; line-height: 1.15; margin: 0 0 2mm; border-top: 3mm solid #000; padding-top: 2mm; }
       h1 span { display: block; font-size: 10pt; font-weight: normal; letter-spacing: .08em; }
       h2 { font-size: 13pt; margin: 7mm 0 2mm; padding-left: 3mm; border-left: 3mm solid #000; break-after: avoid; }
@@ -40,8 +42,12 @@ final class SheetStyle {
       .arrow { width: 5mm; height: 5mm; vertical-align: -1mm; }
       .bay { break-before: page; }
       .bay h2 { margin-top: 0; }
+      .lying { page: lying; break-before: page; break-after: page; }
+      .lying h2 { font-size: 11pt; line-height: 1; margin-bottom: 1mm; }
       figure { margin: 0 0 4mm; }
-      figure svg { display: block; max-width: 100%; height: auto; max-height: 235mm; margin: 0 auto; }
+      figure svg { display: block; max-width: 100%; height: auto; max-height: 250mm; margin: 0 auto; }
+      .lying figure { margin: 0; }
+      .lying svg { max-height: 184mm; }
       .cut tbody { border-bottom: .4mm solid #000; break-inside: avoid; }
       .cut tbody tr td { border-bottom: .1mm solid #aaa; padding-top: .4mm; padding-bottom: .4mm; line-height: 1.2; }
       .cut tbody tr:last-child td { border-bottom: .4mm solid #000; }

@@ -2,10 +2,19 @@ package floorcalc.examples.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import floorcalc.FloorPlanner;
+import floorcalc.boards.BoardGoods;
 import floorcalc.examples.Demo;
 import floorcalc.examples.HandMade;
 import floorcalc.examples.job.JobFile;
+import floorcalc.examples.job.Tape;
+import floorcalc.measure.Length;
+import floorcalc.outline.Direction;
+import floorcalc.outline.Wkt;
+import floorcalc.plan.DirectionChoice;
+import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
+import floorcalc.plan.Room;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -119,6 +128,8 @@ class JobSheetTest {
         String text = cells.item(i).getTextContent();
         if (text.matches("(run [0-9]+: )?[0-9]+ whole boards?")) {
           whole += Integer.parseInt(text.replaceAll("run [0-9]+: ", "").replaceAll(" whole boards?", ""));
+        } else if (text.matches("(run [0-9]+: )?[0-9]+ whole lengths .*")) {
+          sawn += Integer.parseInt(text.replaceAll("run [0-9]+: ", "").replaceAll(" whole lengths .*", "")) - 1;
         } else if (text.startsWith("new ") || text.startsWith("rest of ")) {
           sawn++;
         }
@@ -174,5 +185,28 @@ class JobSheetTest {
     assertThat(all(document, "script")).isEmpty();
     assertThat(texts(document, "title").get(0)).isEqualTo("Job sheet: " + nasty);
     assertThat(texts(document, "h1").get(0)).contains(nasty);
+  }
+
+  @Test
+  void aRestThatFitsIsNotSawnAgainAndRestsAreMarked() throws Exception {
+    String sheet = sheet(Demo.HOUSE);
+    assertThat(sheet).contains("keep, mark 2.3").contains("nothing, it is as kept").contains("left end, saw on right");
+  }
+
+  @Test
+  void aLongCorridorIsDrawnInPartsOnPagesThatLie() throws Exception {
+    BoardGoods goods = BoardGoods.of(Length.ofMillimetres(2200), Length.ofMillimetres(185), Length.ofMillimetres(14), 6);
+    FloorJob job = FloorJob.of("Corridor (invented)", goods)
+        .room(Room.of("Corridor", Wkt.parse("POLYGON ((0 0, 60000 0, 60000 1900, 0 1900, 0 0))")))
+        .direction(DirectionChoice.of(Direction.ALONG_X)).build();
+    String sheet = new String(JobSheet.of(new JobFile(job, List.of(), Tape.METRIC), FloorPlanner.plan(job)), StandardCharsets.UTF_8);
+    Document document = parse(sheet);
+
+    long parts = all(document, "svg").stream().filter(svg -> svg.getAttribute("aria-labelledby").contains("-parts-")).count();
+    assertThat(parts).isGreaterThan(1);
+    assertThat(all(document, "defs")).as("what all parts show stands there once").hasSize(1);
+    String whole = all(document, "defs").get(0).getElementsByTagName("g").item(0).getAttributes().getNamedItem("id").getNodeValue();
+    assertThat(all(document, "use")).isNotEmpty().allMatch(use -> use.getAttribute("href").equals("#" + whole));
+    assertThat(all(document, "div").stream().filter(div -> div.getAttribute("class").equals("lying"))).hasSize((int) parts + 1);
   }
 }
