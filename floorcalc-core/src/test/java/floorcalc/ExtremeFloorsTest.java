@@ -155,4 +155,13 @@ class ExtremeFloorsTest {
     assertThat(plan.compromises()).hasSize(7)
         .allSatisfy(compromise -> assertThat(compromise.because()).contains("never further apart than 50 mm; of "));
   }
+
+  @Test
+  void theMitreOfANeedleReachesItsTip() {
+    // Rays that meet at a point: along one wall no more than a fifth of a millimetre lies beside the mitre of the next.
+    sound(job("(0 0, 1307.802527 -8592.795291, 1313.307932 -8591.957381, 1051.747427 -6873.398323, 1014.323304 -5999.910218,"
+        + " 1465.980983 -8568.720915, 1505.525597 -8562.70232, 730.730235 -3405.520498, 197.723071 30.09297, 138.40615 21.065079,"
+        + " 380.194348 -1700.503276, 98.861535 15.046485, 0 0)", boards(2122, 190), "100", "98.653866317",
+        Map.of(LayingRules.MINIMUM_ROW_WIDTH, 150, LayingRules.MINIMUM_JOINT_OFFSET, 10)));
+  }
 }

@@ -122,13 +122,19 @@ final class InTheWay {
     // The bisector bounds the mitre; beyond it lies the other wall's half or free floor.
     boolean end = to > fences.length[other];
     double corner = end ? fences.length[other] : 0;
-    double ratio = end ? (to - corner) / reach : (corner - from) / reach;
+    // The reach is wider than the gap, so that the mitre is measured at the gap itself.
+    double ratio = (end ? to - corner : corner - from) / depth(other, reach);
     if (end) {
       clip(left * ratio - (along - corner), leftStep * ratio - alongStep, span);
     } else {
       clip(left * ratio + (along - corner), leftStep * ratio + alongStep, span);
     }
     taken.add(span[0], span[1]);
+  }
+
+  /** How far from a fence its laid area ends; without a gap the reach stands for it. */
+  private double depth(int fence, double withoutGap) {
+    return fences.distance[fence] > 0 ? fences.distance[fence] : withoutGap;
   }
 
   /** Where the edge passes through the part of a mitre between its corner and the square cut across its tip. */
@@ -139,7 +145,7 @@ final class InTheWay {
     double left = fences.left(tip, x, y);
     double leftStep = uy * fences.ux[tip] - ux * fences.uy[tip];
     double height = Fences.MITRE * reach;
-    double ratio = fences.beyondEnd[tip] / height;
+    double ratio = fences.beyondEnd[tip] / depth(tip, height);
     clip(height - left, -leftStep, span);
     clip(left * ratio - along, leftStep * ratio - alongStep, span);
     clip(left * ratio + along, leftStep * ratio + alongStep, span);
