@@ -15,8 +15,8 @@ import picocli.CommandLine.Parameters;
 /** Shows one length in every notation. */
 @Command(name = "length", mixinStandardHelpOptions = true, description = "Shows a length in millimetres, metres, feet and inches.")
 final class ExplainLength extends Explaining {
-  private static final Source INCH = new Source("International Yard and Pound agreement", "", 1959,
-      "1 yd = 0.9144 m, so 1 in = 25.4 mm", Standing.FROM_MEMORY);
+  private static final Source INCH = new Source("85 FR 62698 and Handbook 44, Appendix C", "NIST", 2020,
+      "1 in = 25.4 mm, as cited by the GNU Units definitions 3.15", Standing.QUOTED);
 
   @Parameters(paramLabel = "LENGTH", converter = Typed.OfLength.class, description = "The length, such as \"12' 7 5/8\\\"\".")
   private Length length;
