@@ -164,4 +164,13 @@ class ExtremeFloorsTest {
         + " 380.194348 -1700.503276, 98.861535 15.046485, 0 0)", boards(2122, 190), "100", "98.653866317",
         Map.of(LayingRules.MINIMUM_ROW_WIDTH, 150, LayingRules.MINIMUM_JOINT_OFFSET, 10)));
   }
+
+  @Test
+  void aTipWithoutAPointBesideAJoint() {
+    // What the joint cuts off at the wall is 0.001 mm by 0.187 mm.
+    sound(job("(345967.129 -172983.564, 345967.129 -172883.563, 345966.942 -172883.563, 345966.942 -172903.563,"
+        + " 345964.629 -172913.564, 345963.129 -172883.563, 345962.129 -172883.563, 345961.879 -172943.564, 345962.129 -172983.564,"
+        + " 345963.629 -172983.564, 345964.129 -172963.564, 345964.629 -172983.564, 345967.129 -172983.564)", boards(100, 67), "0",
+        "90", Map.of(LayingRules.MINIMUM_END_PIECE, 0)));
+  }
 }

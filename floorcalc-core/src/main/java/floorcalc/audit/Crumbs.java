@@ -2,17 +2,14 @@ package floorcalc.audit;
 
 /**
  * Tells holes from crumbs. Where a row line cuts a tip off the laid area, what is left may be smaller than anything that
- * can be sawn; a plan need not have a piece for it. Two pieces that do not quite meet are never a crumb.
+ * can be sawn; a plan need not have a piece for it, nor for what a joint cuts off at a wall. Two pieces that do not quite meet are never a
+ * crumb.
  */
 final class Crumbs {
   /** The box around a crumb is at most so large, in square nanometres: 0.002 mm². */
   private static final double LARGEST = 2e9;
   /** Or at most so thin, in nanometres. */
   private static final double THICKEST = 10;
-  /** A crumb beside the end of a piece is at most so long and so high, in nanometres, or it tapers. */
-  private static final double LONGEST = 100_000;
-  /** What tapers has no more than this share of the box around it. */
-  private static final double TAPERED = 0.6;
 
   private Crumbs() {
   }
@@ -25,8 +22,7 @@ final class Crumbs {
     }
     boolean after = touches(hole, hole.left, row.rightEnds, slack);
     boolean before = touches(hole, hole.right, row.leftEnds, slack);
-    return !after && !before || after != before
-        && (Math.min(width, height) <= THICKEST || Math.max(width, height) <= LONGEST || hole.area <= TAPERED * width * height);
+    return !after || !before;
   }
 
   private static boolean touches(Defect hole, double x, Segments ends, double slack) {

@@ -7,7 +7,6 @@ import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.PieceKind;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -20,14 +19,15 @@ final class BaySection {
   private final FloorPlan plan;
   private final Bay bay;
   /** For each piece the rest that was kept for it last. */
-  private final Map<String, Rest> kept = new HashMap<>();
+  private final Map<String, Rest> kept;
 
-  BaySection(Html html, Figures figures, FloorJob job, FloorPlan plan, Bay bay) {
+  BaySection(Html html, Figures figures, FloorJob job, FloorPlan plan, Bay bay, Map<String, Rest> kept) {
     this.html = html;
     this.figures = figures;
     this.job = job;
     this.plan = plan;
     this.bay = bay;
+    this.kept = kept;
   }
 
   void write(List<CutLine> lines) {
@@ -43,7 +43,6 @@ final class BaySection {
         .line(": row by row in laying order</caption>")
         .columns(figures.inches() ? "15 30 20 29 18 34 40" : "15 32 22 18 15 42 42")
         .heads(List.of("Row", "Piece", "Board", "Length", "Width", "Saw", "What is left"));
-    lines.forEach(line -> line.rests().forEach(rest -> rest.keptFor().forEach(piece -> kept.put(piece, rest))));
     int row = 0;
     List<CutLine> ofRow = new ArrayList<>();
     for (CutLine line : lines) {

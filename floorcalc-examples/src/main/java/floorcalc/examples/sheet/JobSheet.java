@@ -5,6 +5,8 @@ import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * The printable job sheet: one HTML file that needs nothing beside it, for A4 and Letter, black on white. It says first
@@ -39,8 +41,10 @@ public final class JobSheet {
     new Glance(html, figures, job, plan).write();
     new Verdicts(html, figures, plan).write();
     CutCard card = CutCard.of(job, plan);
+    Map<String, Rest> kept = new HashMap<>();
+    card.lines().forEach(line -> line.rests().forEach(rest -> rest.keptFor().forEach(piece -> kept.put(piece, rest))));
     for (Bay bay : plan.bays()) {
-      new BaySection(html, figures, job, plan, bay).write(card.linesOf(bay));
+      new BaySection(html, figures, job, plan, bay, kept).write(card.linesOf(bay));
     }
     OrderSection order = new OrderSection(html, figures, job.board(), plan);
     order.orderList();
