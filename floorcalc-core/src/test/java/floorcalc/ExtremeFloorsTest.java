@@ -148,15 +148,6 @@ class ExtremeFloorsTest {
   }
 
   @Test
-  void manyJointsTooNearAreOneCompromiseOfTheirRow() {
-    // Boards of 100 mm cannot keep joints 300 mm apart; the floor has 8 rows, so 7 pairs of rows that touch.
-    FloorPlan plan = sound(job("(0 0, 3000 0, 3000 480, 0 480, 0 0)", boards(100, 60), "0", "0",
-        Map.of(LayingRules.MINIMUM_END_PIECE, 0, LayingRules.MINIMUM_ROW_WIDTH, 0)));
-    assertThat(plan.compromises()).hasSize(7)
-        .allSatisfy(compromise -> assertThat(compromise.because()).contains("never further apart than 50 mm; of "));
-  }
-
-  @Test
   void theMitreOfANeedleReachesItsTip() {
     // Rays that meet at a point: along one wall no more than a fifth of a millimetre lies beside the mitre of the next.
     sound(job("(0 0, 1307.802527 -8592.795291, 1313.307932 -8591.957381, 1051.747427 -6873.398323, 1014.323304 -5999.910218,"

@@ -63,18 +63,18 @@ final class RowRules {
   }
 
   /**
-   * Measures along the rows, on the line where two rows touch, from each joint to the nearest one across the line. Of a
-   * joint at the very end of a stretch on which they touch rounding decides whether it is on the line: it may count or not.
+   * Measures along the rows, on the line where two rows touch, from each joint to the nearest one across the line. Two kinds
+   * of joints may count or not: those at the very end of a stretch on which the rows touch, where rounding decides, and those
+   * beside a slant that end short of the line, though the rows touch there.
    */
   void checkJoints(Bay bay, int r, RowSketch below, RowSketch above, EdgeCheck line, BayFrame frame) {
     double slack = frame.slack();
-    double[] least = nearest(onLine(below, below.high, slack, slack, line), onLine(above, above.low, slack, slack, line));
+    double[] least = nearest(onLine(below, Double.NaN, slack, slack, line), onLine(above, Double.NaN, slack, slack, line));
     double required = minimumOffset.value().toNanometres();
     if (least[0] >= required) {
       return;
     }
-    double[] sure = slack == 0 ? least
-        : nearest(onLine(below, below.high, slack, -slack, line), onLine(above, above.low, slack, -slack, line));
+    double[] sure = nearest(onLine(below, below.high, slack, -slack, line), onLine(above, above.low, slack, -slack, line));
     String place = BayCheck.rowPlace(bay, r);
     if (sure[0] < required - slack) {
       compromises.breach(Code.JOINTS_TOO_CLOSE, minimumOffset, place, least[0], sure[0], slack, "a joint of " + place
@@ -101,12 +101,12 @@ final class RowRules {
     return least;
   }
 
-  /** The joints of a row that reach a row line where both rows touch or so far beyond, from low x to high x. */
+  /** The joints of a row that reach a row line, or any if that is no number, where both rows touch or so far beyond, from low x to high x. */
   private static double[] onLine(RowSketch row, double y, double slack, double beyond, EdgeCheck line) {
     double[] found = new double[row.joints.size];
     int n = 0;
     for (int j = 0; j < row.joints.size; j++) {
-      if (row.joints.y0[j] <= y + slack && row.joints.y1[j] >= y - slack) {
+      if (Double.isNaN(y) || row.joints.y0[j] <= y + slack && row.joints.y1[j] >= y - slack) {
         found[n++] = row.joints.x0[j];
       }
     }

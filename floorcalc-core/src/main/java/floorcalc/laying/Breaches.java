@@ -1,11 +1,12 @@
 package floorcalc.laying;
 
+import floorcalc.boards.Ends;
 import floorcalc.joints.JointLayout;
+import floorcalc.joints.JointPair;
 import floorcalc.measure.Length;
 import floorcalc.plan.Compromise;
 import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -100,49 +101,37 @@ final class Breaches {
   }
 
   private void joints(FrameBay bay, List<ShapedPiece> pieces) {
-    JointLayout layout = layoutOf(bay);
+    JointLayout layout = layoutOf(bay, pieces);
     layouts.add(layout);
+    layout.smallestOffset().ifPresent(pair -> leastOffset = Math.min(leastOffset, pair.offset().toNanometres()));
     String because = board < 2 * minimumOffset
         ? "joints in neighbouring rows of boards this long are never further apart than "
             + Length.ofNanometres(board / 2)
         : "no way was found to keep the joints further apart and the end pieces long enough";
-    List<LineJoints> lines = LineJoints.of(bay, pieces);
-    for (int k = 0; k + 1 < bay.rows().size(); k++) {
-      long[] touching = FrameBay.between(bay.rows().get(k + 1).runs(), bay.rows().get(k).runs());
-      long[] offsets = offsets(Contacts.held(touching, lines.get(k).onHighLine()),
-          Contacts.held(touching, lines.get(k + 1).onLowLine()));
-      long least = Arrays.stream(offsets).min().orElse(Long.MAX_VALUE);
-      leastOffset = Math.min(leastOffset, least);
-      if (least < minimumOffset) {
-        long close = Arrays.stream(offsets).filter(offset -> offset < minimumOffset).count();
-        add(LayingRules.MINIMUM_JOINT_OFFSET.name(), bay.name() + " row " + (k + 2), minimumOffset, least,
-            close == 1 ? because : because + "; of " + close + " joints of this row this one is the nearest");
-      }
+    for (JointPair pair : layout.closerThan(Length.ofNanometres(minimumOffset))) {
+      add(LayingRules.MINIMUM_JOINT_OFFSET.name(), bay.name() + " row " + pair.otherRow(), minimumOffset,
+          pair.offset().toNanometres(), because);
     }
   }
 
-  /** The distance from each joint of the upper row to the nearest one of the lower row, if it has any. */
-  private static long[] offsets(long[] lower, long[] upper) {
-    long[] offsets = new long[lower.length == 0 ? 0 : upper.length];
-    int k = 0;
-    for (int i = 0; i < offsets.length; i++) {
-      while (k + 1 < lower.length && Math.abs(lower[k + 1] - upper[i]) <= Math.abs(lower[k] - upper[i])) {
-        k++;
-      }
-      offsets[i] = Math.abs(lower[k] - upper[i]);
-    }
-    return offsets;
-  }
-
-  /** The joints of each row and where it touches the next one. */
-  private JointLayout layoutOf(FrameBay bay) {
+  /**
+   * The joints of each row and where it touches the next one. A joint is where pieces meet: next to a tip that is too small
+   * to saw there is none. A joint beside a slant that ends short of the row line counts where the rows touch there all the same.
+   */
+  private static JointLayout layoutOf(FrameBay bay, List<ShapedPiece> pieces) {
     int count = bay.rows().size();
     long[][] joints = new long[count][];
     long[][] touching = new long[count][];
+    int at = 0;
     for (int k = 0; k < count; k++) {
-      List<FrameRun> runs = bay.rows().get(k).runs();
-      joints[k] = runs.stream().flatMapToLong(run -> Arrays.stream(laying.joints().jointsOf(run.index()))).toArray();
-      touching[k] = k + 1 < count ? FrameBay.between(bay.rows().get(k + 1).runs(), runs) : Contacts.NONE;
+      FrameRow row = bay.rows().get(k);
+      int first = at;
+      while (at < pieces.size() && pieces.get(at).row() == row) {
+        at++;
+      }
+      joints[k] = pieces.subList(first, at).stream().filter(piece -> piece.ends() == Ends.HIGH || piece.ends() == Ends.BOTH)
+          .mapToLong(piece -> piece.floor().shell().maxX).distinct().toArray();
+      touching[k] = k + 1 < count ? FrameBay.between(bay.rows().get(k + 1).runs(), row.runs()) : Contacts.NONE;
     }
     return JointLayout.ofNanometres(joints, touching);
   }

@@ -70,20 +70,4 @@ final class Contacts {
     }
     return sum;
   }
-
-  /** Those of some places, in rising order, that lie on a stretch or at an end of one. */
-  static long[] held(long[] contacts, long[] places) {
-    long[] held = new long[places.length];
-    int n = 0;
-    int i = 0;
-    for (long place : places) {
-      while (i < contacts.length && contacts[i + 1] < place) {
-        i += 2;
-      }
-      if (i < contacts.length && contacts[i] <= place) {
-        held[n++] = place;
-      }
-    }
-    return Arrays.copyOf(held, n);
-  }
 }

@@ -32,7 +32,7 @@ class ExplainCommandTest {
   void length() {
     String text = explained("length", "12' 7 5/8\"");
     assertThat(text).contains("L = 3851.275 mm").contains("  = 3.851275 m  [definition]").contains("  = 151 5/8\"  [definition]")
-        .contains("  = 12' 7 5/8\"  [definition]").contains("from memory");
+        .contains("  = 12' 7 5/8\"  [definition]").contains("quoted by another");
   }
 
   /** 3600 mm of 185 mm: 19 rows are 3515 mm, 85 mm are left, more than 70 mm. */
