@@ -11,18 +11,22 @@ final class Basis {
 
   private final int rows;
   private final Column[] columns;
-  private final double[] right;
+  private final double[] exact;
+  private double[] right;
   private final Budget budget;
   private double[][] inverse;
   private final double[] basic;
 
   /**
-   * @param columns one for each row, with an entry there and perhaps in rows that have a unit
+   * @param columns one for each row, with an entry there and in no other
+   * @param exact what each row asks for
+   * @param nudged the same, each a little off, with which the search goes on until {@link #settle}
    */
-  Basis(Column[] columns, double[] right, Budget budget) {
+  Basis(Column[] columns, double[] exact, double[] nudged, Budget budget) {
     this.rows = columns.length;
     this.columns = columns;
-    this.right = right;
+    this.exact = exact;
+    this.right = nudged;
     this.budget = budget;
     this.inverse = new double[rows][rows];
     this.basic = new double[rows];
@@ -43,6 +47,12 @@ final class Basis {
 
   Column column(int row) {
     return columns[row];
+  }
+
+  /** Ends the search: from now on each row has what it asks for. */
+  void settle() {
+    right = exact;
+    refresh();
   }
 
   /** How often the column of a row is used. */

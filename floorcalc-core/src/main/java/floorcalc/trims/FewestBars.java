@@ -1,5 +1,6 @@
 package floorcalc.trims;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,6 +22,7 @@ final class FewestBars {
   private long least;
   private PriceBound prices;
   private boolean searched;
+  private long leastByMixes = -1;
 
   FewestBars(Problem problem, Budget budget) {
     this.problem = problem;
@@ -49,7 +51,7 @@ final class FewestBars {
     if (cost > least) {
       exactly(FIRST_LOOK);
     }
-    while (cost > least && !budget.isSpent() && dive()) {
+    while (cost > least && !budget.isSpent() && (byMixes() || dive())) {
       continue;
     }
     while (cost > least && exactly(budget.left()) == BarFilling.Answer.YES) {
@@ -66,10 +68,60 @@ final class FewestBars {
     return true;
   }
 
+  /**
+   * Settles how many bars of each length are bought, before how they are filled: all numbers that cost no more than the bound
+   * are looked at. For most the linear program with so many bars shows that they do not suffice; if it does for all, the
+   * bound is raised. True if the bound was raised or a cutting found.
+   */
+  private boolean byMixes() {
+    List<int[]> mixes = new ArrayList<>();
+    if (best == null || soldKinds() < 2 || !mix(0, least, new int[problem.kinds()], mixes)) {
+      return false;
+    }
+    long granted = budget.left() / 3;
+    Budget part = budget.part(granted);
+    boolean none = true;
+    boolean found = false;
+    for (int[] bars : mixes) {
+      if (part.isSpent()) {
+        none = false;
+        break;
+      }
+      Problem settled = problem.counting(bars);
+      long number = 0;
+      for (int kind = 0; kind < bars.length; kind++) {
+        number += bars[kind] * settled.cost(kind);
+      }
+      PatternProgram program = new PatternProgram(settled, filling, pool, part);
+      program.solve(problem.wanted(), bars, number);
+      if (program.bound() == null || program.bound().least() <= number) {
+        none = false;
+        found = keep(new Dive(settled, filling, pool, part).find(problem.wanted(), bars, number));
+        if (found) {
+          break;
+        }
+      }
+    }
+    budget.settle(granted, part);
+    if (none) {
+      least = problem.reachedFrom(BigInteger.valueOf(least + 1), BigInteger.ONE);
+      leastByMixes = least;
+    }
+    return none || found;
+  }
+
+  private int soldKinds() {
+    int sold = 0;
+    for (int kind = 0; kind < problem.kinds(); kind++) {
+      sold += problem.cost(kind) > 0 ? 1 : 0;
+    }
+    return sold;
+  }
+
   private boolean dive() {
     long target = best == null ? Long.MAX_VALUE : least;
     while (!budget.isSpent()) {
-      long granted = budget.left() / 3;
+      long granted = budget.left() / 2;
       Budget part = budget.part(granted);
       boolean found = keep(new Dive(problem, filling, pool, part).find(problem.wanted(), problem.limits(), target));
       budget.settle(granted, part);
@@ -170,6 +222,15 @@ final class FewestBars {
   /** Whether the least rests on a search through all ways to cut, beyond the bounds. */
   boolean isSearched() {
     return searched;
+  }
+
+  /** Whether the least rests on all numbers of bars that cost less having been looked at. */
+  boolean isByMixes() {
+    return leastByMixes >= 0;
+  }
+
+  long leastByMixes() {
+    return leastByMixes;
   }
 
   Filling filling() {

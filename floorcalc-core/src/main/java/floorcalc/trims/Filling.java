@@ -60,6 +60,10 @@ final class Filling {
     return work <= MOST_WORK;
   }
 
+  private boolean isQuick() {
+    return byTable && problem.room(0) * problem.sizes() < SMALL_TABLE;
+  }
+
   /** Finds the dearest filling of each kind of bar, with at most so many pieces of each size; prices are not negative. */
   void price(long[] prices, int[] atMost, Budget budget) {
     this.values = prices;
@@ -73,7 +77,7 @@ final class Filling {
 
   /** A dear filling of the largest bars found by a short search, or null where a table is quick enough. */
   int[] guess(long[] prices, int[] atMost, Budget budget) {
-    if (byTable && problem.room(0) * problem.sizes() < SMALL_TABLE) {
+    if (isQuick()) {
       return null;
     }
     this.values = prices;
@@ -87,7 +91,7 @@ final class Filling {
     values = new long[problem.sizes()];
     Arrays.setAll(values, problem::size);
     most = atMost.clone();
-    if (byTable) {
+    if (isQuick()) {
       fillTable(budget);
     } else {
       sort();
@@ -96,7 +100,7 @@ final class Filling {
 
   /** After {@link #measure}: the pieces that fill a room as far as can be, as far as a short search finds. */
   int[] fullest(long room, Budget budget) {
-    if (byTable) {
+    if (isQuick()) {
       return read((int) room);
     }
     return branchInto(room, FEW_BRANCHES, budget);

@@ -15,6 +15,8 @@ final class PatternProgram {
   private static final double GAIN = 1e-7;
   /** What a load must gain to be taken without looking for the dearest. */
   private static final double LARGE_GAIN = 0.05;
+  private static final double NUDGE = 1e-4;
+  private static final double GOLDEN = 0.6180339887498949;
   private static final double USED = 1e-7;
   /** The cost of pieces that no bar is left for. */
   private static final double STAND_IN = 1000;
@@ -82,6 +84,7 @@ final class PatternProgram {
         basis.refresh();
       }
     }
+    basis.settle();
     isFeasible = basis.isFeasible();
   }
 
@@ -150,7 +153,13 @@ final class PatternProgram {
         }
       }
     }
-    basis = new Basis(columns, right, budget);
+    // A little more of each, every row another amount, so that few rows come to nothing at once.
+    double[] nudged = new double[rows];
+    for (int r = 0; r < rows; r++) {
+      double part = (r + 1) * GOLDEN;
+      nudged[r] = right[r] + NUDGE * (0.5 + part - Math.floor(part));
+    }
+    basis = new Basis(columns, right, nudged, budget);
   }
 
   private int unlimitedFor(int i) {

@@ -69,6 +69,15 @@ final class Problem {
     return new Problem(sizes, wanted, otherRooms, otherCosts, otherLimits);
   }
 
+  /** The same pieces and bars with so many bars of each kind, each of which costs 1 if it is bought. */
+  Problem counting(int[] bars) {
+    long[] ones = new long[costs.length];
+    for (int kind = 0; kind < ones.length; kind++) {
+      ones[kind] = costs[kind] == 0 ? 0 : 1;
+    }
+    return new Problem(sizes, wanted, rooms, ones, bars);
+  }
+
   long total(int[] demand) {
     long total = 0;
     for (int i = 0; i < sizes.length; i++) {

@@ -19,7 +19,7 @@ import java.util.TreeMap;
 final class TrimBench {
   private static final int MOST_PIECES = 20_000;
   private static final int MOST_LENGTHS = 500;
-  private static final long STEPS = 300_000_000;
+  private static final long STEPS = 240_000_000;
   private static final long STEPS_FOR_LEFTOVERS = 60_000_000;
   /** Decimals of a price that the search counts beyond those given. */
   private static final int FINER = 4;

@@ -60,6 +60,10 @@ final class TrimWorking {
     } else {
       mixedBounds();
     }
+    if (fewest.isByMixes()) {
+      add("least-by-numbers-of-bars", "What is the least, when all numbers of bars of each length that come to less do not"
+          + " suffice at prices found for each?", AS_STATED, List.of(), bench.bought(fewest.leastByMixes()), PATTERNS);
+    }
     if (fewest.isSearched()) {
       add("least-by-search", "What is the least, when all ways to cut have been looked through?", AS_STATED, List.of(),
           least(), Source.DEFINITION);

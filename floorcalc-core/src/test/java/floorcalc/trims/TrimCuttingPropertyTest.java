@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -152,6 +153,36 @@ class TrimCuttingPropertyTest {
 
   private static Length mm(long number) {
     return Length.ofMillimetres(number);
+  }
+
+  /**
+   * Whole bars of two lengths sawn up without loss: no cutting of these pieces buys less than those bars were long, and no
+   * bound is above it.
+   */
+  @Property(tries = 40)
+  void barsSawnUpWithoutLoss(@ForAll @Size(min = 2, max = 25) List<@IntRange(min = 2, max = 5) Integer> parts,
+      @ForAll Random random) {
+    List<TrimPiece> pieces = new ArrayList<>();
+    Length planted = Length.ZERO;
+    for (int number : parts) {
+      int bar = random.nextInt(3) == 0 ? 3000 : 2100;
+      planted = planted.plus(mm(bar));
+      int left = bar;
+      for (int k = 1; k < number; k++) {
+        int length = 50 + random.nextInt(left - 50 * (number - k) - 49);
+        pieces.add(TrimPiece.of("", mm(length)));
+        left -= length;
+      }
+      pieces.add(TrimPiece.of("", mm(left)));
+    }
+    Calculated<TrimCutting> calculated =
+        TrimCutting.of(pieces, List.of(TrimStock.sold(mm(2100)), TrimStock.sold(mm(3000))), mm(0));
+    TrimCutting cutting = calculated.value();
+
+    assertThat(cutting.lengthBought()).isGreaterThanOrEqualTo(planted);
+    assertThat(cutting.leastLengthBought().orElseThrow()).isLessThanOrEqualTo(planted);
+    assertThat(cutting.isLeast()).isEqualTo(calculated.findings().isEmpty());
+    assertStepsHold(calculated);
   }
 
   /** Pieces and bar a kerf shorter, with that kerf between: the published problem in other words. */
