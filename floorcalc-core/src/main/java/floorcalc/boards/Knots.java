@@ -7,6 +7,8 @@ import java.util.Arrays;
  * a partner. And, for each step and for each stretch between two knots, how much of it a piece pays: its share from 0 to 1.
  */
 final class Knots {
+  private static final int MOST = 1024;
+
   private final long[] knots;
   private final double perSpacing;
   private final long fitting;
@@ -26,12 +28,16 @@ final class Knots {
     }
   }
 
-  /** About so many knots, such that a whole number of spacings makes a given length; at any rate more than one. */
+  /**
+   * About so many knots, such that a whole number of spacings makes a given length; more than one. Where the length is
+   * short, there are more knots, or a whole number of lengths makes a spacing.
+   */
   static Knots every(Stock stock, double length, int about) {
     double all = stock.longest() - stock.kerf - 2.0 * Math.max(1, stock.minimumPiece) + 1;
     double whole = length > 0 && length <= all ? length : all;
     double parts = Math.max(1, Math.rint(whole / (all / about)));
     double spacing = Math.max(1, whole / parts);
+    spacing *= Math.max(1, Math.ceil(all / spacing / MOST));
     return new Knots(stock, spacing, (int) Math.max(2, Math.floor(all / spacing + 1e-9) + 1));
   }
 

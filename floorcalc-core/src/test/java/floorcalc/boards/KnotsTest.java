@@ -1,0 +1,45 @@
+package floorcalc.boards;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import floorcalc.measure.Length;
+import floorcalc.rules.LayingRules;
+import floorcalc.rules.RuleSet;
+import floorcalc.working.Source;
+import org.junit.jupiter.api.Test;
+
+class KnotsTest {
+  private static final Length WIDTH = Length.ofMillimetres(185);
+
+  /** Boards of 1000 mm, end pieces of at least 200 mm. */
+  private static Stock stock(int kerf) {
+    return new Stock(BoardGoods.of(Length.ofMillimetres(1000), WIDTH, Length.ofMillimetres(14), 6),
+        RuleSet.COMMON_PRACTICE.forBoard(Length.ofMillimetres(14), WIDTH)
+            .with(LayingRules.MINIMUM_END_PIECE, Length.ofMillimetres(200), Source.GIVEN)
+            .with(LayingRules.SAW_KERF, Length.ofMillimetres(kerf), Source.GIVEN));
+  }
+
+  @Test
+  void aWholeNumberOfSpacingsMakesTheLength() {
+    // From just below 200 to 1000 - 4 - 200 = 796 there are 596; a 32nd is 18.6, so 100 has 5 parts of 20, and 596 has 29 of them.
+    Knots knots = Knots.every(stock(4), 100e6, 32);
+    assertThat(knots.count()).isEqualTo(30);
+    assertThat(knots.at(5) - knots.at(0)).isEqualTo(100_000_000);
+  }
+
+  @Test
+  void aLengthOfNextToNothingMakesNoMoreKnotsThanCanBeHeld() {
+    // Runs three nanometres longer than whole boards, no kerf: 600 mm over 3 nm would be 200 million knots.
+    assertThat(Knots.every(stock(0), 3, 32).count()).isBetween(2, 1025);
+    assertThat(Knots.every(stock(0), 3, 1).count()).isBetween(2, 1025);
+  }
+
+  @Test
+  void belowFindsTheLastKnotShorterThanALength() {
+    Knots knots = Knots.every(stock(4), 100e6, 32);
+    assertThat(knots.below(knots.at(7))).isEqualTo(6);
+    assertThat(knots.below(knots.at(7) + 1)).isEqualTo(7);
+    assertThat(knots.below(1)).isEqualTo(-1);
+    assertThat(knots.below(999_000_000)).isEqualTo(knots.count() - 1);
+  }
+}
