@@ -8,13 +8,8 @@ import net.jqwik.api.lifecycle.PropertyExecutionResult;
 import net.jqwik.api.lifecycle.PropertyExecutor;
 import net.jqwik.api.lifecycle.PropertyLifecycleContext;
 
-/**
- * Properties try the same cases in every build. {@code -Dfloorcalc.tries=20} tries twenty times as many,
- * {@code -Dfloorcalc.seed=2} starts elsewhere.
- */
+/** {@code -Dfloorcalc.tries=20} tries twenty times as many cases; {@link SameCases} says which. */
 public final class MoreTries implements AroundPropertyHook {
-  private static final String FIRST_SEED = "20";
-
   @Override
   public PropagationMode propagateTo() {
     return PropagationMode.ALL_DESCENDANTS;
@@ -26,7 +21,6 @@ public final class MoreTries implements AroundPropertyHook {
     double times = Double.parseDouble(System.getProperty("floorcalc.tries", "1"));
     attributes.tries().ifPresent(tries -> attributes.setTries((int) Math.max(1, tries * times)));
     attributes.setEdgeCases(EdgeCasesMode.NONE); // they would take most of the tries; the numbers themselves reach their bounds often
-    attributes.setSeed(System.getProperty("floorcalc.seed", FIRST_SEED));
     return property.execute();
   }
 }

@@ -13,7 +13,11 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 
 class SawPropertyTest {
-  /** A star-shaped floor with a star-shaped hole, seeded; corners on a grid of the given step, so that lines meet corners. */
+  /**
+   * A star-shaped floor with a star-shaped hole, seeded; corners on a grid of the given step, so that lines meet corners. From
+   * six corners on they are at most 1.8 / 6 of a turn apart, 108°, and the sides no nearer to the middle than 2 m · cos 54° =
+   * 1.18 m: beyond the hole, whose corners are within 0.9 m.
+   */
   static List<Loop> star(long seed, int corners, long grid) {
     Random random = new Random(seed);
     return List.of(Loop.of(ring(random, corners, 2_000_000_000L, 4_000_000_000L, grid)),
@@ -38,7 +42,7 @@ class SawPropertyTest {
 
   /** The area is kept to what rounding the new corners can change: a nanometre over the length of the sides cut. */
   @Property(tries = 500)
-  void partsAddUpToTheWhole(@ForAll long seed, @ForAll @IntRange(min = 3, max = 30) int corners,
+  void partsAddUpToTheWhole(@ForAll long seed, @ForAll @IntRange(min = 6, max = 30) int corners,
       @ForAll @IntRange(min = -30, max = 30) int line, @ForAll @IntRange(min = 0, max = 1) int way) {
     List<Loop> floor = star(seed, corners, 100_000_000L);
     long at = line * 100_000_000L;
@@ -55,7 +59,7 @@ class SawPropertyTest {
   }
 
   @Property(tries = 200)
-  void lowAndHighPartsBorderOnTheSameStretches(@ForAll long seed, @ForAll @IntRange(min = 3, max = 30) int corners,
+  void lowAndHighPartsBorderOnTheSameStretches(@ForAll long seed, @ForAll @IntRange(min = 6, max = 30) int corners,
       @ForAll @IntRange(min = -20, max = 20) int line) {
     // Off the grid of the corners no side lies on the line, so both parts border on it alike.
     long at = line * 100_000_000L + 50_000_000L;
@@ -69,7 +73,7 @@ class SawPropertyTest {
   }
 
   @Property(tries = 200)
-  void stripsByHalvingEqualCutsOneByOne(@ForAll long seed, @ForAll @IntRange(min = 3, max = 20) int corners) {
+  void stripsByHalvingEqualCutsOneByOne(@ForAll long seed, @ForAll @IntRange(min = 6, max = 20) int corners) {
     List<Loop> floor = star(seed, corners, 1);
     long[] lines = {-3_000_000_000L, -1_234_567_890L, -5L, 700_000_000L, 1_900_000_000L};
     List<List<Loop>> strips = Strips.level(floor, lines);
