@@ -13,7 +13,7 @@ import java.util.List;
  * Counting every offcut at its worth would make it hoard offcuts that nobody will use, so only the dearest count.
  */
 final class JointSearch {
-  private static final int WIDTH = 12;
+  private static final int WIDTH = 40;
   private static final int NARROWEST = 4;
   private static final long STEPS = 30_000_000L;
   private static final double BREACH = 1_000;

@@ -19,7 +19,7 @@ final class PriceGame {
   private static final int KNOTS = 32;
   private static final long STEPS = 4_000_000L;
   private static final int FEW_SORTS = 4;
-  private static final int ROUNDS_OF_MANY_SORTS = 60;
+  private static final int ROUNDS_OF_MANY_SORTS = 120;
   private static final double OLD_SHARE = 0.8;
   private static final int NEWER_WEIGH_MORE = 4;
   /** What rounding may add to the cost of all runs, and of each run: far less than shows. */

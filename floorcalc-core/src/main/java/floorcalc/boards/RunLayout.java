@@ -62,19 +62,45 @@ public final class RunLayout {
    * @param goods the boards, not null
    * @param rules the rules, not null
    * @param effort how hard to look, not null
-   * @return the layout, not null
+   * @return the layout that needs the fewest boards where all rows are of full width, not null
    */
   public static RunLayout search(List<Run> runs, BoardGoods goods, LayingRules rules, SearchEffort effort) {
-    Stock stock = new Stock(goods, rules);
-    RunLayout moved = stock.isUniform() && !runs.isEmpty() ? new UniformSearch(runs, stock, effort).best() : null;
-    boolean allLong = runs.stream().allMatch(run -> run.span() > stock.longest());
-    if (moved != null && (allLong || effort == SearchEffort.QUICK)) {
-      return moved;
+    List<RunLayout> proposals = proposals(runs, goods, rules, effort);
+    RunLayout best = proposals.get(0);
+    for (RunLayout other : proposals.subList(1, proposals.size())) {
+      if (other.breaches < best.breaches
+          || other.breaches == best.breaches && other.boards(runs, goods, rules) < best.boards(runs, goods, rules)) {
+        best = other;
+      }
     }
-    RunLayout ahead = new JointSearch(runs, stock).best();
-    boolean better = moved == null
-        || ahead.breaches == 0 && ahead.boards(runs, goods, rules) < moved.boards(runs, goods, rules);
-    return better ? ahead : moved;
+    return best;
+  }
+
+  /**
+   * Searches for joints and returns each layout worth cutting: rows that are ripped, shaped or no longer than a board can
+   * need other numbers of boards than the search counts.
+   *
+   * @param runs the runs in laying order, not null
+   * @param goods the boards, not null
+   * @param rules the rules, not null
+   * @param effort how hard to look, not null
+   * @return layouts, the one preferred where they need as many boards first; unmodifiable, not empty
+   */
+  public static List<RunLayout> proposals(List<Run> runs, BoardGoods goods, LayingRules rules, SearchEffort effort) {
+    Stock stock = new Stock(goods, rules);
+    List<RunLayout> proposals = new ArrayList<>();
+    boolean proven = false;
+    if (stock.isUniform() && !runs.isEmpty()) {
+      UniformSearch search = new UniformSearch(runs, stock, effort);
+      proposals.addAll(search.best());
+      proven = search.isProven() && runs.stream().allMatch(run -> run.span() > stock.longest());
+    }
+    if (proposals.isEmpty() || effort == SearchEffort.FULL && !proven) {
+      RunLayout ahead = new JointSearch(runs, stock).best();
+      proposals.add(proposals.isEmpty() ? ahead
+          : new RunLayout(runs, stock, ahead.joints, ahead.breaches, 0, proposals.get(0).prices));
+    }
+    return List.copyOf(proposals);
   }
 
   /** The boards that rows of full width take when they are cut as laid. */

@@ -1,5 +1,6 @@
 package floorcalc.boards;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -29,6 +30,7 @@ final class UniformSearch {
   private final RunTable table;
   private final double[] lengths;
   private final SearchEffort effort;
+  private boolean proven;
 
   UniformSearch(List<Run> runs, Stock stock, SearchEffort effort) {
     this.effort = effort;
@@ -41,22 +43,27 @@ final class UniformSearch {
     }
   }
 
-  /** The layout, or null if no way was found that keeps all rules. */
-  RunLayout best() {
+  /** Layouts that need as few boards by the tally, the best first; none if no way was found that keeps all rules. */
+  List<RunLayout> best() {
     PieceTally tally = new PieceTally(stock, Math.min(table.count, TOGETHER) + CARRIED);
     StartMoves moves = new StartMoves(table, stock, tally);
     return table.count <= TOGETHER ? together(moves) : inBlocks(moves);
+  }
+
+  /** Tells whether the runs, all of full width, are proven to need no fewer boards; after {@link #best}. */
+  boolean isProven() {
+    return proven;
   }
 
   private int byLength(int runs) {
     return (int) StrictMath.ceil(lengths[runs] / (table.board + stock.kerf) - 1e-9);
   }
 
-  private RunLayout together(StartMoves moves) {
+  private List<RunLayout> together(StartMoves moves) {
     int bound = byLength(table.count);
     StartSearch search = new StartSearch(moves, 0, table.count);
     if (!search.place(Placing.LIGHTEST, bound)) {
-      return null;
+      return List.of();
     }
     search.improve(bound, FIRST_STEPS);
     int boards = search.boards();
@@ -85,8 +92,13 @@ final class UniformSearch {
       }
     }
     moves.placeAll(found);
-    StartMoves best = wider(moves, boards);
-    return layout(best, moves.steps, game == null ? null : game.prices());
+    proven = boards <= bound;
+    List<StartMoves> ways = wider(moves, boards);
+    List<RunLayout> layouts = new ArrayList<>();
+    for (int i = ways.size() - 1; i >= 0; i--) {
+      layouts.add(layout(ways.get(i), moves.steps, game == null ? null : game.prices()));
+    }
+    return layouts;
   }
 
   private double[] ones() {
@@ -95,21 +107,22 @@ final class UniformSearch {
     return ones;
   }
 
-  /** Of the ways with as few boards, one with few H and stair patterns, then one whose joints lie far apart. */
-  private StartMoves wider(StartMoves found, int boards) {
-    StartMoves best = found;
+  /** Ways with as few boards, each with fewer H and stair patterns than the one before it, or as few and a wider offset. */
+  private List<StartMoves> wider(StartMoves found, int boards) {
+    List<StartMoves> ways = new ArrayList<>();
+    ways.add(found);
     StartSearch calm = new StartSearch(found, 0, table.count);
     calm.take();
     int patterns = calm.calm();
     if (effort == SearchEffort.QUICK) {
-      return found;
+      return ways;
     }
     for (int i = 0; i < CALM_ATTEMPTS && patterns > 0; i++) {
       StartMoves moves = again(stock.minimumOffset, i);
       int left = calmWith(moves, boards, i % 2 == 0 ? Placing.LIGHTEST : Placing.RANDOM);
       if (left < patterns) {
         patterns = left;
-        best = moves;
+        ways.add(moves);
       }
     }
     long low = stock.minimumOffset;
@@ -119,13 +132,13 @@ final class UniformSearch {
       int left = calmWith(moves, boards, Placing.LIGHTEST);
       if (left <= patterns) {
         patterns = left;
-        best = moves;
+        ways.add(moves);
         low = moves.offset;
       } else {
         high = moves.offset - 1;
       }
     }
-    return best;
+    return ways;
   }
 
   private StartMoves again(long offset, int seed) {
@@ -146,19 +159,19 @@ final class UniformSearch {
     return search.boards() <= boards ? search.calm() : Integer.MAX_VALUE;
   }
 
-  private RunLayout inBlocks(StartMoves moves) {
+  private List<RunLayout> inBlocks(StartMoves moves) {
     for (int from = 0; from < table.count; from += BLOCK) {
       int to = Math.min(table.count, from + BLOCK);
       StartSearch search = new StartSearch(moves, from, to);
       int bound = byLength(to);
       if (!search.place(Placing.LIGHTEST, bound)) {
-        return null;
+        return List.of();
       }
       search.improve(bound, BLOCK_STEPS);
       search.calm();
       moves.tally.settle(CARRIED);
     }
-    return layout(moves, moves.steps, null);
+    return List.of(layout(moves, moves.steps, null));
   }
 
   private RunLayout layout(StartMoves moves, long steps, PriceList prices) {

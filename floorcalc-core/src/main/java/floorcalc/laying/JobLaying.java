@@ -14,7 +14,8 @@ import java.util.List;
 
 /**
  * A whole job laid: rooms cut into rows, joints found, pieces cut from boards. Of the ways tried the one is kept that
- * breaks fewest rules, then opens fewest boards, then makes fewest H and stair patterns, then has fewest pieces.
+ * breaks fewest rules, then opens fewest boards, then makes fewest H and stair patterns; of equal ones the first, or among
+ * fixed patterns the one with fewest pieces.
  */
 record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout joints, List<List<ShapedPiece>> pieces,
     CuttingPlan cutting) {
@@ -34,12 +35,16 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     if (job.pattern().kind() != JointPattern.Kind.FREE && job.board().pack().size() == 1) {
       return byPattern(job, rooms, runs);
     }
-    JobLaying searched = laid(job, rooms, runs, RunLayout.search(runs, job.board(), job.rules(), job.effort()));
-    if (searched.joints.breaches() == 0 && searched.cutting.boardCount() <= fewest(job, runs)) {
-      return searched;
+    JobLaying best = null;
+    for (RunLayout layout : RunLayout.proposals(runs, job.board(), job.rules(), job.effort())) {
+      JobLaying laying = laid(job, rooms, runs, layout);
+      best = best == null || laying.compareTo(best) < 0 ? laying : best;
+      if (best.joints.breaches() == 0 && best.cutting.boardCount() <= fewest(job, runs)) {
+        return best;
+      }
     }
     JobLaying byHabit = laid(job, rooms, runs, RunLayout.habit(runs, job.board(), job.rules()));
-    return byHabit.isBetterThan(searched) ? byHabit : searched;
+    return byHabit.compareTo(best) < 0 ? byHabit : best;
   }
 
   /** The boards that runs of full width take at least, by length. */
@@ -96,17 +101,16 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     return new JobLaying(job, rooms, runs, joints, pieces, CuttingPlan.of(wanted, job.board(), job.rules()));
   }
 
+  /** Less is better: rules broken, packs, H and stair patterns. */
+  private int compareTo(JobLaying other) {
+    int order = Integer.compare(joints.breaches(), other.joints.breaches());
+    order = order == 0 ? Double.compare(packs(), other.packs()) : order;
+    return order == 0 ? Integer.compare(joints.patterns(), other.joints.patterns()) : order;
+  }
+
   private boolean isBetterThan(JobLaying other) {
-    if (joints.breaches() != other.joints.breaches()) {
-      return joints.breaches() < other.joints.breaches();
-    }
-    double packs = packs();
-    double otherPacks = other.packs();
-    if (packs != otherPacks) {
-      return packs < otherPacks;
-    }
-    return joints.patterns() != other.joints.patterns() ? joints.patterns() < other.joints.patterns()
-        : cutting.pieces().size() < other.cutting.pieces().size();
+    int order = compareTo(other);
+    return order < 0 || order == 0 && cutting.pieces().size() < other.cutting.pieces().size();
   }
 
   /** Packs opened, as a fraction of the length that runs out first. */
