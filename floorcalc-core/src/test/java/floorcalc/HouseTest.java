@@ -60,6 +60,8 @@ class HouseTest {
     arrows.put("boards", Set.of("measure", "working", "rules", "joints"));
     arrows.put("materials", Set.of("measure", "working", "rules", "boards"));
     arrows.put("trims", Set.of("measure", "working", "rules"));
+    arrows.put("moisture", Set.of("measure", "working", "outline"));
+    arrows.put("movement", Set.of("measure", "working", "rules", "moisture"));
     arrows.put("plan", Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials"));
     arrows.put("laying",
         Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials", "plan"));

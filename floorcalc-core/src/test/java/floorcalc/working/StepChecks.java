@@ -6,6 +6,8 @@ import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.measure.Mass;
 import floorcalc.measure.Price;
+import floorcalc.moisture.Percent;
+import floorcalc.moisture.Temperature;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
@@ -18,6 +20,8 @@ public final class StepChecks {
   private static final String UP = ", rounded up to a whole nanometre";
   private static final String DOWN = ", rounded down to a whole nanometre";
   private static final String ONE_DECIMAL = ", rounded to one decimal";
+  private static final String FOUR_DECIMALS = ", rounded to four decimals";
+  private static final String NEAREST = ", rounded to the nearest nanometre";
   private static final String SQUARE_MICROMETRE = ", rounded to a whole square micrometre";
 
   private StepChecks() {}
@@ -39,6 +43,9 @@ public final class StepChecks {
     boolean down = formula.endsWith(DOWN);
     boolean decimal = formula.endsWith(ONE_DECIMAL);
     boolean micrometre = formula.endsWith(SQUARE_MICROMETRE);
+    boolean four = formula.endsWith(FOUR_DECIMALS);
+    boolean nearest = formula.endsWith(NEAREST);
+    formula = formula.replace(FOUR_DECIMALS, "").replace(NEAREST, "");
     formula = formula.replace(UP, "").replace(DOWN, "").replace(ONE_DECIMAL, "").replace(SQUARE_MICROMETRE, "");
     Map<String, BigDecimal> values = new LinkedHashMap<>();
     step.terms().forEach(term -> values.put(term.symbol(), number(term.value())));
@@ -53,6 +60,12 @@ public final class StepChecks {
     }
     if (decimal) {
       value = value.setScale(1, RoundingMode.HALF_UP);
+    }
+    if (four) {
+      value = value.setScale(4, RoundingMode.HALF_UP);
+    }
+    if (nearest) {
+      value = value.setScale(0, RoundingMode.HALF_EVEN);
     }
     if (micrometre) {
       value = value.setScale(-6, RoundingMode.HALF_EVEN);
@@ -98,6 +111,12 @@ public final class StepChecks {
     }
     if (value instanceof Mass mass) {
       return mass.kilograms();
+    }
+    if (value instanceof Percent percent) {
+      return percent.number();
+    }
+    if (value instanceof Temperature temperature) {
+      return temperature.degrees();
     }
     return new BigDecimal(value.toString());
   }

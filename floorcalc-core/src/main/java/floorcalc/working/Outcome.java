@@ -1,0 +1,11 @@
+package floorcalc.working;
+
+/** What became of a limit that was held against what was found. */
+public enum Outcome {
+  /** The limit is kept. */
+  MET,
+  /** The limit is not kept. */
+  NOT_MET,
+  /** What the judgement needs was not measured or not stated. This is never a pass. */
+  NOT_MEASURED
+}
