@@ -62,6 +62,7 @@ class HouseTest {
     arrows.put("trims", Set.of("measure", "working", "rules"));
     arrows.put("moisture", Set.of("measure", "working", "outline"));
     arrows.put("movement", Set.of("measure", "working", "rules", "moisture"));
+    arrows.put("flatness", Set.of("measure", "working", "outline"));
     arrows.put("plan", Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials"));
     arrows.put("laying",
         Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials", "plan"));

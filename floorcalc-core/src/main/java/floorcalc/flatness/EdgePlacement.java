@@ -1,0 +1,106 @@
+package floorcalc.flatness;
+
+import floorcalc.measure.Length;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * An edge laid at one place of a profile: every pair of neighbouring high points that it can rest on.
+ * <p>
+ * Both ends of the edge are on the line. An end between two readings may itself be a contact. Immutable and thread-safe.
+ */
+public final class EdgePlacement {
+  private final Length start;
+  private final Length span;
+  private final List<EdgeRest> rests;
+
+  EdgePlacement(Length start, Length span, List<EdgeRest> rests) {
+    this.start = start;
+    this.span = span;
+    this.rests = List.copyOf(rests);
+  }
+
+  /**
+   * Returns where the left end of the edge lies.
+   *
+   * @return the place, not null
+   */
+  public Length start() {
+    return start;
+  }
+
+  /**
+   * Returns where the right end of the edge lies.
+   *
+   * @return the place, not null
+   */
+  public Length end() {
+    return start.plus(span);
+  }
+
+  /**
+   * Returns every rest, from left to right: the edges of the upper convex hull of the part of the floor covered. High
+   * points in line with their neighbours are no contacts of their own.
+   *
+   * @return an unmodifiable list, not null, at least one
+   */
+  public List<EdgeRest> rests() {
+    return rests;
+  }
+
+  /**
+   * Returns the rest of a rule.
+   *
+   * @param rule which rest, not null
+   * @return the rest, of equal gaps the leftmost; not null
+   */
+  public EdgeRest rest(RestRule rule) {
+    Objects.requireNonNull(rule, "rule");
+    EdgeRest found = null;
+    for (EdgeRest rest : rests) {
+      boolean counts = rule == RestRule.WORST || spansMiddle(rest);
+      if (counts && (found == null || rest.gap().compareTo(found.gap()) > 0)) {
+        found = rest;
+      }
+    }
+    return found;
+  }
+
+  /**
+   * Returns the rest that gravity chooses.
+   *
+   * @return the same as {@code rest(RestRule.GRAVITY)}, not null
+   */
+  public EdgeRest gravity() {
+    return rest(RestRule.GRAVITY);
+  }
+
+  /**
+   * Returns the rest with the greatest gap.
+   *
+   * @return the same as {@code rest(RestRule.WORST)}, not null
+   */
+  public EdgeRest worst() {
+    return rest(RestRule.WORST);
+  }
+
+  /**
+   * Tells whether the middle of the edge lies on a high point, so that it may tip to either side.
+   *
+   * @return true if gravity does not choose one rest alone
+   */
+  public boolean isTipping() {
+    return rests.stream().filter(this::spansMiddle).count() > 1;
+  }
+
+  private boolean spansMiddle(EdgeRest rest) {
+    Length middle = start.plus(end());
+    return rest.left().place().multipliedBy(2).compareTo(middle) <= 0
+        && rest.right().place().multipliedBy(2).compareTo(middle) >= 0;
+  }
+
+  @Override
+  public String toString() {
+    return "from " + start + " to " + end() + ": " + gravity();
+  }
+}

@@ -1,0 +1,83 @@
+package floorcalc.flatness;
+
+import java.util.Arrays;
+
+/**
+ * The greatest gap over every place where an edge can be laid.
+ * <p>
+ * A gap is a chord of the floor, at most as long as the edge, less the height of a reading beneath it; the worst rest of all placements is the
+ * greatest such difference of all. With the chord's other end and the reading held, the chord's height there changes one way
+ * only while an end slides along a straight stretch of floor. So an end stays between readings only where the chord is as
+ * long as the edge: then either the other end is at a reading, or both slide at once and the difference is a parabola over
+ * the placement. Placements with an end at a reading and the tops of these parabolas are all that need be tried.
+ * <p>
+ * Used by one thread.
+ */
+final class EdgeSearch {
+  private final Profile profile;
+  private final long span;
+  private final LaidEdge edge;
+  private LaidEdge.Found best;
+
+  EdgeSearch(Profile profile, long span) {
+    this.profile = profile;
+    this.span = span;
+    this.edge = new LaidEdge(profile, span);
+  }
+
+  LaidEdge.Found worst() {
+    long[] starts = starts(RestRule.WORST);
+    for (int k = 0; k < starts.length; k++) {
+      edge.layAt(starts[k]);
+      for (int rest = 0; rest < edge.rests(); rest++) {
+        take(edge.deepest(rest));
+      }
+      if (k + 1 < starts.length) {
+        Stretch stretch = new Stretch(profile, span, starts[k], starts[k + 1]);
+        stretch.tops(this::take);
+      }
+    }
+    return best;
+  }
+
+  LaidEdge.Found gravity() {
+    long[] starts = starts(RestRule.GRAVITY);
+    for (int k = 0; k < starts.length; k++) {
+      edge.layAt(starts[k]);
+      for (int rest = 0; rest < edge.rests(); rest++) {
+        if (edge.spansMiddle(rest)) {
+          take(edge.deepest(rest));
+        }
+      }
+      if (k + 1 < starts.length) {
+        Stretch stretch = new Stretch(profile, span, starts[k], starts[k + 1]);
+        stretch.turns(this::take);
+      }
+    }
+    return best;
+  }
+
+  private void take(LaidEdge.Found found) {
+    if (best == null || found.depth() > best.depth()) {
+      best = found;
+    }
+  }
+
+  /** Placements with an end, or for gravity the middle, at a reading, or as near as whole nanometres allow. */
+  private long[] starts(RestRule rule) {
+    long first = profile.place(0);
+    long last = profile.place(profile.size() - 1) - span;
+    long[] starts = new long[4 * profile.size() + 1];
+    int count = 0;
+    for (int i = 0; i < profile.size(); i++) {
+      starts[count++] = profile.place(i);
+      starts[count++] = profile.place(i) - span;
+      if (rule == RestRule.GRAVITY) {
+        starts[count++] = profile.place(i) - span / 2;
+        starts[count++] = profile.place(i) - (span + 1) / 2;
+      }
+    }
+    starts[count++] = last;
+    return Arrays.stream(starts, 0, count).filter(start -> start >= first && start <= last).sorted().distinct().toArray();
+  }
+}

@@ -1,0 +1,102 @@
+package floorcalc.flatness;
+
+import floorcalc.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * An edge laid on a profile at one place after another: the upper convex hull of what it covers. Exact on whole nanometres;
+ * the height where an end falls between two readings is that of the nearest nanometre. Used by one thread.
+ */
+final class LaidEdge {
+  private final Profile profile;
+  private final long span;
+  private final long[] x;
+  private final long[] y;
+  private final int[] hull;
+  private int corners;
+  private long start;
+
+  LaidEdge(Profile profile, long span) {
+    this.profile = profile;
+    this.span = span;
+    int most = profile.size() + 2;
+    x = new long[most];
+    y = new long[most];
+    hull = new int[most];
+  }
+
+  /** Lays the edge with its left end at a place, its right end on the line too. */
+  void layAt(long place) {
+    start = place;
+    long end = place + span;
+    int points = 0;
+    corners = 0;
+    points = add(points, place, profile.heightOn(place));
+    for (int i = profile.indexAt(place) + 1; i < profile.size() && profile.place(i) < end; i++) {
+      points = add(points, profile.place(i), profile.height(i));
+    }
+    add(points, end, profile.heightOn(end));
+  }
+
+  private int add(int index, long place, long height) {
+    x[index] = place;
+    y[index] = height;
+    while (corners > 1 && Cross.above(x[hull[corners - 2]], y[hull[corners - 2]], x[hull[corners - 1]],
+        y[hull[corners - 1]], place, height) <= 0) {
+      corners--;
+    }
+    hull[corners++] = index;
+    return index + 1;
+  }
+
+  /** The number of rests: edges of the hull. */
+  int rests() {
+    return corners - 1;
+  }
+
+  boolean spansMiddle(int rest) {
+    long middle = 2 * start + span;
+    return 2 * x[hull[rest]] <= middle && middle <= 2 * x[hull[rest + 1]];
+  }
+
+  /** The deepest point beneath a rest, the first of equals; its left contact if there is none between. */
+  Found deepest(int rest) {
+    int left = hull[rest];
+    int right = hull[rest + 1];
+    int deepest = left;
+    double most = 0;
+    for (int i = left + 1; i < right; i++) {
+      double depth = Cross.depth(x[left], y[left], x[i], y[i], x[right], y[right]);
+      if (depth > most) {
+        most = depth;
+        deepest = i;
+      }
+    }
+    return new Found(most / (x[right] - x[left]), start, x[left], y[left], x[deepest], y[deepest], x[right], y[right]);
+  }
+
+  EdgePlacement placement() {
+    List<EdgeRest> rests = new ArrayList<>(rests());
+    for (int rest = 0; rest < rests(); rest++) {
+      rests.add(deepest(rest).rest());
+    }
+    return new EdgePlacement(Length.ofNanometres(start), Length.ofNanometres(span), rests);
+  }
+
+  /**
+   * A rest that was found.
+   *
+   * @param depth its greatest gap in nanometres, to compare with others
+   */
+  record Found(double depth, long start, long leftX, long leftY, long lowX, long lowY, long rightX, long rightY) {
+    EdgeRest rest() {
+      return new EdgeRest(point(leftX, leftY), point(rightX, rightY),
+          Length.ofNanometres(Math.max(0, Cross.gap(leftX, leftY, lowX, lowY, rightX, rightY))), point(lowX, lowY));
+    }
+
+    private static ProfilePoint point(long place, long height) {
+      return new ProfilePoint(Length.ofNanometres(place), Length.ofNanometres(height));
+    }
+  }
+}

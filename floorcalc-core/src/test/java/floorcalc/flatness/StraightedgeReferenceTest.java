@@ -1,0 +1,56 @@
+package floorcalc.flatness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import floorcalc.measure.Length;
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+/**
+ * Gaps on a measured slab, placement by placement; the slab is that of the worksheet named at the head of
+ * {@code e1155_slac_elevations.csv}, the gaps were worked out apart from this library, printed to 0.0001 mm.
+ */
+@Tag("reference")
+class StraightedgeReferenceTest {
+  private static final Offset<Double> HALF_OF_LAST_DIGIT = within(0.00005 + 1e-12);
+
+  @ParameterizedTest(name = "line {0}, {1} mm from point {2}")
+  @CsvFileSource(resources = "/reference/slac_straightedge_placements_computed.csv", useHeadersInDisplayName = true)
+  void everyPlacement(int line, String span, int startPoint, String left, String right, double gravityGap, String rocks,
+      double hullGap) {
+    Profile profile = Slac.line(line);
+    EdgePlacement placement = Straightedge.of(Length.ofMillimetres(span)).atReadings(profile).get(startPoint);
+
+    assertThat(placement.start()).isEqualTo(profile.reading(startPoint).place());
+    assertThat(placement.gravity().left().place()).isEqualTo(Length.ofMillimetres(left));
+    assertThat(placement.gravity().right().place()).isEqualTo(Length.ofMillimetres(right));
+    assertThat(placement.gravity().gap().toMillimetres()).isCloseTo(gravityGap, HALF_OF_LAST_DIGIT);
+    assertThat(placement.isTipping()).isEqualTo(rocks.equals("yes"));
+    assertThat(placement.worst().gap().toMillimetres()).isCloseTo(hullGap, HALF_OF_LAST_DIGIT);
+  }
+
+  @ParameterizedTest(name = "line {0}, {1} mm")
+  @CsvFileSource(resources = "/reference/slac_straightedge_computed.csv", useHeadersInDisplayName = true)
+  void greatestOfAllPlacementsAtReadings(int line, String span, double gravityGap, int startPoint, String left,
+      String right, double hullGap) {
+    Profile profile = Slac.line(line);
+    Straightedge edge = Straightedge.of(Length.ofMillimetres(span));
+    List<EdgePlacement> placements = edge.atReadings(profile);
+    EdgePlacement greatest = placements.get(startPoint);
+    for (EdgePlacement placement : placements) {
+      assertThat(placement.gravity().gap()).isLessThanOrEqualTo(greatest.gravity().gap());
+    }
+
+    assertThat(greatest.gravity().gap().toMillimetres()).isCloseTo(gravityGap, HALF_OF_LAST_DIGIT);
+    assertThat(greatest.gravity().left().place()).isEqualTo(Length.ofMillimetres(left));
+    assertThat(greatest.gravity().right().place()).isEqualTo(Length.ofMillimetres(right));
+    assertThat(placements.stream().map(placement -> placement.worst().gap()).reduce(Length.ZERO, Length::max)
+        .toMillimetres()).isCloseTo(hullGap, HALF_OF_LAST_DIGIT);
+    assertThat(edge.greatest(profile, RestRule.GRAVITY).gap()).isGreaterThanOrEqualTo(greatest.gravity().gap());
+    assertThat(edge.greatest(profile, RestRule.WORST).gap().toMillimetres()).isGreaterThanOrEqualTo(hullGap - 0.00005);
+  }
+}
