@@ -5,10 +5,7 @@ import floorcalc.boards.PieceWanted;
 import floorcalc.boards.Run;
 import floorcalc.boards.RunLayout;
 import floorcalc.joints.JointPattern;
-import floorcalc.outline.Direction;
-import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
-import floorcalc.plan.Room;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,13 +19,22 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
   private static final int ANCHORS = 12;
 
   static JobLaying of(FloorJob job) {
+    return FewestBoards.isAsked(job) ? new FewestBoards(job).best() : of(job, directions(job));
+  }
+
+  private static List<RoomRows> directions(FloorJob job) {
+    return job.rooms().stream().map(room -> RoomRows.byWay(job.direction().fixed()
+        .orElseGet(() -> Directions.ofLongestWall(room.outline().shell())))).toList();
+  }
+
+  /** Lays a job whose rows are settled, those of each room. */
+  static JobLaying of(FloorJob job, List<RoomRows> rows) {
     List<String> names = Names.of(job.rooms());
     List<RoomLaying> rooms = new ArrayList<>();
     List<Run> runs = new ArrayList<>();
     int jobRow = 0;
     for (int i = 0; i < job.rooms().size(); i++) {
-      Room room = job.rooms().get(i);
-      RoomLaying laying = RoomLaying.of(job, room, names.get(i), direction(job, room), jobRow, runs);
+      RoomLaying laying = RoomLaying.of(job, job.rooms().get(i), names.get(i), rows.get(i), jobRow, runs);
       rooms.add(laying);
       jobRow += laying.rowCount();
     }
@@ -54,25 +60,6 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
       length += run.length().toMillimetres();
     }
     return (long) StrictMath.ceil(length / job.board().longest().toMillimetres() - 1e-6);
-  }
-
-  private static Direction direction(FloorJob job, Room room) {
-    if (job.direction().fixed().isPresent()) {
-      return job.direction().fixed().get();
-    }
-    if (job.direction().equals(DirectionChoice.LONGEST_WALL)) {
-      return Directions.ofLongestWall(room.outline().shell());
-    }
-    Direction best = null;
-    JobLaying bestLaying = null;
-    for (Direction direction : Directions.worthTrying(room.outline().shell())) {
-      JobLaying laying = of(job.withRooms(List.of(room)).withDirection(DirectionChoice.of(direction)));
-      if (bestLaying == null || laying.isBetterThan(bestLaying)) {
-        best = direction;
-        bestLaying = laying;
-      }
-    }
-    return best;
   }
 
   private static JobLaying byPattern(FloorJob job, List<RoomLaying> rooms, List<Run> runs) {
@@ -108,13 +95,13 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     return order == 0 ? Integer.compare(joints.patterns(), other.joints.patterns()) : order;
   }
 
-  private boolean isBetterThan(JobLaying other) {
+  boolean isBetterThan(JobLaying other) {
     int order = compareTo(other);
     return order < 0 || order == 0 && cutting.pieces().size() < other.cutting.pieces().size();
   }
 
   /** Packs opened, as a fraction of the length that runs out first. */
-  private double packs() {
+  double packs() {
     int[] opened = cutting.boardsPerLength();
     double most = 0;
     for (int i = 0; i < opened.length; i++) {

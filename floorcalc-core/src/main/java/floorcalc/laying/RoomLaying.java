@@ -1,7 +1,6 @@
 package floorcalc.laying;
 
 import floorcalc.boards.Run;
-import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.outline.ExpansionGap;
 import floorcalc.outline.Outline;
@@ -20,24 +19,24 @@ record RoomLaying(Room room, Direction direction, Calculated<ExpansionGap> gap, 
   /**
    * Lays out the rows of a room.
    *
+   * @param rows how the boards run and where the rows begin
    * @param runs the runs of the job so far, to which the room's are added
    */
-  static RoomLaying of(FloorJob job, Room room, String name, Direction direction, int firstJobRow, List<Run> runs) {
+  static RoomLaying of(FloorJob job, Room room, String name, RoomRows rows, int firstJobRow, List<Run> runs) {
     Calculated<ExpansionGap> gap = ExpansionGap.inset(room.outline(), job.rules().value(LayingRules.EXPANSION_GAP));
     List<BayPlan> bays = new ArrayList<>();
     long pitch = job.board().laidPitch().toNanometres();
     int jobRow = firstJobRow;
     for (Outline laid : gap.value().laid()) {
-      Frame frame = Frame.of(laid, direction, pitch);
+      Frame frame = Frame.of(laid, rows.direction(), pitch);
       List<Stop> stops = Stops.of(frame.floor);
-      Calculated<StartLine> start = StartLine.choose(stops, Length.ofNanometres(frame.low()), job.board().laidPitch(),
-          job.rules().get(LayingRules.MINIMUM_ROW_WIDTH), job.rowWay());
+      Calculated<StartLine> start = rows.startLine(bays.size(), stops, frame.low(), job);
       FrameBay bay = FrameBay.cut(name + "-" + (bays.size() + 1), room.name(), frame,
           start.value().firstRowWidth().toNanometres(), pitch, jobRow, runs);
       bays.add(new BayPlan(bay, start));
       jobRow += bay.rows().size();
     }
-    return new RoomLaying(room, direction, gap, bays);
+    return new RoomLaying(room, rows.direction(), gap, bays);
   }
 
   int rowCount() {

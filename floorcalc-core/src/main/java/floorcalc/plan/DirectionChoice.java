@@ -9,7 +9,10 @@ import java.util.Optional;
 public final class DirectionChoice implements Serializable {
   /** Along the longest wall of each room, from 0 up to 180 degrees; of equally long walls the first. */
   public static final DirectionChoice LONGEST_WALL = new DirectionChoice("longest-wall", null);
-  /** Of the directions along and square to the longest walls, for each room alone, the one that needs the fewest boards. */
+  /**
+   * Of the directions along and square to the longest walls, for each room alone, the one that needs the fewest boards. With
+   * rows as needed, the first row is chosen for fewest boards too, as with {@link floorcalc.rows.RowWay#FEWEST_BOARDS}.
+   */
   public static final DirectionChoice FEWEST_BOARDS = new DirectionChoice("fewest-boards", null);
 
   private static final long serialVersionUID = 1L;

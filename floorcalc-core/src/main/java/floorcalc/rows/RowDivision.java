@@ -115,7 +115,7 @@ public final class RowDivision {
       List<Step> steps) {
     Term p = Term.of("p", "laid pitch", pitch);
     Term r = Term.of("r", "last row if the first is full", rest);
-    boolean choosesFull = way == RowWay.AS_NEEDED || way == RowWay.LEAST_CUT;
+    boolean choosesFull = way != RowWay.BALANCED && way != RowWay.WIDEST_STRIP;
     if (choosesFull && rest.compareTo(least) >= 0) {
       steps.add(new Step("first-row",
           "How wide is the first row? Full, as the last row, " + rest + ", is at least " + least + ".",

@@ -89,6 +89,67 @@ public final class StartLine {
     return choose(stops, bayLow, pitch, minimum.value(), minimum.source(), way);
   }
 
+  /**
+   * Returns the start line at a first row of a given width: what its strips are.
+   *
+   * @param stops every place where the floor ends across the rows, not null
+   * @param bayLow the lowest level of the bay, from which the first row is measured, not null
+   * @param pitch the laid pitch, not null, more than zero
+   * @param minimum the rule on the narrowest strip, see {@link LayingRules#MINIMUM_ROW_WIDTH}; not null
+   * @param firstRowWidth the height of the first row line over the lowest level, more than zero and at most the pitch;
+   *     not null
+   * @return the start line, with steps and findings as {@link #choose(List, Length, Length, Length, RowWay)}; not null
+   * @throws IllegalArgumentException if a length is out of range
+   */
+  public static Calculated<StartLine> at(List<Stop> stops, Length bayLow, Length pitch, RuleValue<Length> minimum,
+      Length firstRowWidth) {
+    Widths.requirePositive(pitch, "laid pitch", "give the width that a laid board covers");
+    Widths.requirePositive(firstRowWidth, "width of the first row", "give the height of the first row line");
+    if (firstRowWidth.compareTo(pitch) > 0) {
+      throw new IllegalArgumentException("the first row must not be wider than the laid pitch, " + pitch + ", but was "
+          + firstRowWidth);
+    }
+    List<Step> steps = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
+    Length least = Widths.inForce(minimum.value(), pitch, minimum.source(), steps, findings);
+    StartLine line = new StartLine(stops, bayLow, pitch, least, minimum.source(), firstRowWidth);
+    steps.addAll(StartLineWorking.steps(line, "Where it is asked for."));
+    line.addFindings(findings);
+    return Calculated.of(line, steps, findings);
+  }
+
+  /**
+   * Returns first rows that differ in what they ask of the boards, for a choice by another measure than the strips.
+   * <p>
+   * The rows change only where a strip at some stop just fits: up to there all strips grow or shrink one for one, and no
+   * two of them come to fit beside each other in a board. So each stretch between two such places in which every strip is
+   * at least the minimum is named by three lines: where its narrowest strip is widest, and its two ends, where a strip is a
+   * full board or just the minimum.
+   *
+   * @param stops every place where the floor ends across the rows, not null
+   * @param bayLow the lowest level of the bay, from which the first row is measured, not null
+   * @param pitch the laid pitch, not null, more than zero
+   * @param minimum the narrowest strip wanted, not null, not negative
+   * @return first rows, each once: those with the widest narrowest strip of their stretch first, the widest of them at the
+   *     front, then the ends of stretches; where no line gives every strip the minimum, those that leave the fewest
+   *     stops without any strip; not empty
+   * @throws IllegalArgumentException if a length is out of range
+   */
+  public static List<Length> worthTrying(List<Stop> stops, Length bayLow, Length pitch, Length minimum) {
+    Widths.requirePositive(pitch, "laid pitch", "give the width that a laid board covers");
+    Widths.requireNotNegative(minimum, "minimum row width", "give 0 mm for no minimum");
+    if (isOneRow(stops, bayLow, pitch)) {
+      return List.of(pitch);
+    }
+    List<Stop> inChoice = stops.stream().filter(stop -> hasStrip(stop, pitch)).toList();
+    long least = Math.max(1, minimum.min(pitch).toNanometres());
+    List<Long> wideEnough = new StartLineSearch(inChoice, bayLow.toNanometres(), pitch.toNanometres(), least)
+        .worthTrying(inChoice.size());
+    List<Long> lines = wideEnough.isEmpty()
+        ? new StartLineSearch(inChoice, bayLow.toNanometres(), pitch.toNanometres(), 1).worthTrying(0) : wideEnough;
+    return lines.stream().map(Length::ofNanometres).toList();
+  }
+
   private static Calculated<StartLine> choose(List<Stop> stops, Length bayLow, Length pitch, Length minimum,
       Source source, RowWay way) {
     Objects.requireNonNull(bayLow, "bayLow");
@@ -102,13 +163,14 @@ public final class StartLine {
     long first = isOneRow(stops, bayLow, pitch) ? pitch.toNanometres()
         : search(inChoice, bayLow.toNanometres(), pitch.toNanometres(), least.toNanometres(), way);
     StartLine line = new StartLine(stops, bayLow, pitch, least, source, Length.ofNanometres(first));
-    steps.addAll(StartLineWorking.steps(line, way));
+    steps.addAll(StartLineWorking.steps(line, StartLineWorking.reason(line, way)));
     line.addFindings(findings);
     return Calculated.of(line, steps, findings);
   }
 
   private static long search(List<Stop> stops, long bayLow, long pitch, long minimum, RowWay way) {
-    if (way == RowWay.AS_NEEDED && stops.stream()
+    boolean asNeeded = way == RowWay.AS_NEEDED || way == RowWay.FEWEST_BOARDS;
+    if (asNeeded && stops.stream()
         .allMatch(stop -> stop.strip(Math.addExact(bayLow, pitch), pitch) >= minimum)) {
       return pitch;
     }

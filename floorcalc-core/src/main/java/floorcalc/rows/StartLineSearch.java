@@ -3,9 +3,11 @@ package floorcalc.rows;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.PriorityQueue;
+import java.util.Set;
 
 /**
  * The exact search for a start line, over whole nanometres.
@@ -101,6 +103,39 @@ final class StartLineSearch {
    * among the others, of these the highest.
    */
   long widest() {
+    List<Stretch> stretches = stretches();
+    Stretch best = stretches.get(0);
+    for (Stretch stretch : stretches) {
+      if (stretch.open() > best.open() || stretch.open() == best.open() && stretch.strip() >= best.strip()) {
+        best = stretch;
+      }
+    }
+    return best.line();
+  }
+
+  /**
+   * Returns the best line of each stretch in which as many stops as can be have a strip, the one with the widest narrowest
+   * strip first, then the ends of these stretches in the same order; none if fewer stops have one than are wanted.
+   */
+  List<Long> worthTrying(int wanted) {
+    List<Stretch> stretches = stretches();
+    int most = Math.max(wanted, stretches.stream().mapToInt(Stretch::open).max().orElse(0));
+    List<Stretch> open = stretches.stream().filter(stretch -> stretch.open() == most)
+        .sorted(Comparator.comparingLong((Stretch stretch) -> -stretch.strip()).thenComparingLong(stretch -> -stretch.line()))
+        .toList();
+    Set<Long> lines = new LinkedHashSet<>();
+    open.forEach(stretch -> lines.add(stretch.line()));
+    open.forEach(stretch -> {
+      lines.add(stretch.high());
+      lines.add(stretch.low());
+    });
+    return List.copyOf(lines);
+  }
+
+  /** A stretch of start lines with the same stops open: its best line, the narrowest strip there, how many stops have one. */
+  private record Stretch(long low, long high, long line, long strip, int open) {}
+
+  private List<Stretch> stretches() {
     above.sort(Comparator.comparingLong(Part::from));
     below.sort(Comparator.comparingLong(Part::from));
     PriorityQueue<Part> highestAbove = new PriorityQueue<>(Comparator.comparingLong(part -> -part.level()));
@@ -110,9 +145,7 @@ final class StartLineSearch {
     int nextAbove = 0;
     int nextBelow = 0;
     int ended = 0;
-    long best = pitch;
-    int bestOpen = -1;
-    long bestStrip = -1;
+    List<Stretch> stretches = new ArrayList<>(starts.length);
     for (int i = 0; i < starts.length; i++) {
       long low = starts[i];
       long high = i + 1 < starts.length ? starts[i + 1] - 1 : pitch;
@@ -128,15 +161,10 @@ final class StartLineSearch {
       dropEnded(highestAbove, low);
       dropEnded(lowestBelow, low);
       long line = bestIn(low, high, highestAbove.peek(), lowestBelow.peek());
-      long strip = strip(line, highestAbove.peek(), lowestBelow.peek());
-      int open = nextAbove + nextBelow - ended;
-      if (open > bestOpen || open == bestOpen && strip >= bestStrip) {
-        bestOpen = open;
-        bestStrip = strip;
-        best = line;
-      }
+      stretches.add(new Stretch(low, high, line, strip(line, highestAbove.peek(), lowestBelow.peek()),
+          nextAbove + nextBelow - ended));
     }
-    return best;
+    return stretches;
   }
 
   /** Returns where the set of stops with a strip changes, in order, from 1. */

@@ -13,9 +13,9 @@ import java.util.Optional;
 final class StartLineWorking {
   private StartLineWorking() {}
 
-  static List<Step> steps(StartLine line, RowWay way) {
+  static List<Step> steps(StartLine line, String reason) {
     List<Step> steps = new ArrayList<>();
-    steps.add(new Step("first-row", question(line, way), "w1 = p - c",
+    steps.add(new Step("first-row", "Where does the first row line lie? " + reason, "w1 = p - c",
         List.of(Term.of("p", "laid pitch", line.pitch()),
             Term.of("c", "what is ripped off the first row", line.pitch().minus(line.firstRowWidth()))),
         line.firstRowWidth(), Source.DEFINITION));
@@ -24,14 +24,15 @@ final class StartLineWorking {
     return steps;
   }
 
-  private static String question(StartLine line, RowWay way) {
+  /** Why a line was chosen. */
+  static String reason(StartLine line, RowWay way) {
     if (line.firstRowWidth().equals(line.pitch())) {
-      return "Where does the first row line lie? A full board above the lowest level.";
+      return "A full board above the lowest level.";
     }
     if (way == RowWay.LEAST_CUT && line.narrowestStrip().compareTo(line.minimum()) >= 0) {
-      return "Where does the first row line lie? As high as every strip of at least " + line.minimum() + " allows.";
+      return "As high as every strip of at least " + line.minimum() + " allows.";
     }
-    return "Where does the first row line lie? Where the narrowest strip of all stops is widest, "
+    return "Where the narrowest strip of all stops is widest, "
         + line.narrowestStrip() + ": higher or lower makes one of them narrower.";
   }
 

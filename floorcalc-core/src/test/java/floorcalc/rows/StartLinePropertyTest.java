@@ -151,4 +151,38 @@ class StartLinePropertyTest {
       @ForAll @IntRange(max = 40) int minimum, @ForAll RowWay way) {
     assertStepsHold(StartLine.choose(stops, nm(-60), nm(pitch), nm(minimum), way));
   }
+
+  /** Where each strip at a stop is at least as wide as asked for, it is so at a line worth trying with the same rows. */
+  @Property
+  void everyWayToDivideHasALineWorthTrying(@ForAll("stops") List<Stop> stops, @ForAll @IntRange(min = 2, max = 37) int pitch,
+      @ForAll @IntRange(min = 0, max = 12) int minimum) {
+    long least = Math.max(1, Math.min(minimum, pitch));
+    List<Stop> inChoice = stops.stream().filter(stop -> stop.taper().toNanometres() < pitch).toList();
+    List<Long> lines = StartLine.worthTrying(stops, nm(-60), nm(pitch), nm(minimum)).stream().map(Length::toNanometres).toList();
+    boolean anyKept = false;
+    for (long f = 1; f <= pitch; f++) {
+      if (keepsAll(inChoice, f - 60, pitch, least)) {
+        anyKept = true;
+        List<Long> rows = rowsUpTo(inChoice, f - 60, pitch);
+        assertThat(lines).anySatisfy(line -> assertThat(rowsUpTo(inChoice, line - 60, pitch)).isEqualTo(rows));
+      }
+    }
+    assertThat(lines).isNotEmpty().doesNotHaveDuplicates().allSatisfy(line -> assertThat(line).isBetween(1L, (long) pitch));
+    if (anyKept) {
+      assertThat(lines).allSatisfy(line -> assertThat(keepsAll(inChoice, line - 60, pitch, least)).isTrue());
+    }
+  }
+
+  private static boolean keepsAll(List<Stop> stops, long line, long pitch, long least) {
+    return stops.stream().allMatch(stop -> bruteStrip(stop, line, pitch) >= least);
+  }
+
+  /** The row line that each stop's strip ends at, counted from the first one. */
+  private static List<Long> rowsUpTo(List<Stop> stops, long line, long pitch) {
+    return stops.stream().map(stop -> {
+      long strip = bruteStrip(stop, line, pitch);
+      long end = stop.side() == Stop.Side.FLOOR_ABOVE ? stop.high().toNanometres() + strip : stop.low().toNanometres() - strip;
+      return Math.floorDiv(end - line, pitch);
+    }).toList();
+  }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import floorcalc.measure.Length;
+import floorcalc.rules.LayingRules;
+import floorcalc.rules.RuleSet;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Severity;
@@ -43,6 +45,7 @@ class StartLineTest {
       "LEAST_CUT,    165,   70",
       // first row and the two last ones share 185 + 50: 117.5 each
       "AS_NEEDED,    117.5, 117.5",
+      "FEWEST_BOARDS, 117.5, 117.5",
       "BALANCED,     117.5, 117.5",
       "WIDEST_STRIP, 117.5, 117.5",
   })
@@ -52,6 +55,45 @@ class StartLineTest {
     assertThat(widths(line.value())).containsExactly(first, atWalls, atWalls);
     assertThat(line.findings()).isEmpty();
     assertStepsHold(line);
+  }
+
+  /**
+   * Strips at 0, 50 and 50 over a row line are {@code f}, and {@code 50 - f} up to 50, {@code 235 - f} beyond. At least 20 wide:
+   * from 20 to 30, best at 25, and from 50, where the last rows are full, to 185, best at 117.5. At least 70: 70 to 165.
+   */
+  @Test
+  void firstRowsWorthTryingAreTheBestAndTheEndsOfEachStretch() {
+    assertThat(StartLine.worthTrying(STEPPED, Length.ZERO, PITCH, mm("20")))
+        .containsExactly(mm("117.5"), mm("25"), mm("185"), mm("50"), mm("30"), mm("20"));
+    assertThat(StartLine.worthTrying(STEPPED, Length.ZERO, PITCH, MINIMUM))
+        .containsExactly(mm("117.5"), mm("165"), mm("70"));
+  }
+
+  /** The two last rows and the first share 185 + 50 at best: none can have 120, so the widest strips are tried. */
+  @Test
+  void firstRowsWorthTryingWhereTheMinimumCannotBeKept() {
+    List<Length> lines = StartLine.worthTrying(STEPPED, Length.ZERO, PITCH, mm("120"));
+    assertThat(lines.get(0)).isEqualTo(mm("117.5"));
+    assertThat(lines).contains(mm("25"), mm("185"), mm("50"));
+  }
+
+  @Test
+  void oneRowHasOneLineWorthTrying() {
+    List<Stop> narrow = List.of(Stop.floorAbove("wall 1", mm("0")), Stop.floorBelow("wall 3", mm("150")));
+    assertThat(StartLine.worthTrying(narrow, Length.ZERO, PITCH, MINIMUM)).containsExactly(PITCH);
+  }
+
+  @Test
+  void firstRowAsAsked() {
+    var minimum = RuleSet.COMMON_PRACTICE.forBoard(mm("14"), PITCH).get(LayingRules.MINIMUM_ROW_WIDTH);
+    Calculated<StartLine> line = StartLine.at(STEPPED, Length.ZERO, PITCH, minimum, mm("170"));
+    // 235 - 170 = 65
+    assertThat(widths(line.value())).containsExactly("170", "65", "65");
+    assertThat(line.findings()).extracting(Finding::code).containsExactly("strip-narrower-than-minimum",
+        "strip-narrower-than-minimum");
+    assertStepsHold(line);
+    assertThatThrownBy(() -> StartLine.at(STEPPED, Length.ZERO, PITCH, minimum, mm("185.1")))
+        .isInstanceOf(IllegalArgumentException.class).hasMessageContaining("185.1 mm");
   }
 
   @Test

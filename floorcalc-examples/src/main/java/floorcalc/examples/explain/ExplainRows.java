@@ -24,7 +24,7 @@ final class ExplainRows extends Explaining {
   private Length minimum;
 
   @Option(names = "--way", paramLabel = "WAY", defaultValue = "as-needed", converter = Typed.OfWay.class,
-      description = "as-needed, least-cut, balanced or widest-strip; as-needed if not given.")
+      description = "as-needed, least-cut, balanced, widest-strip or fewest-boards (for one width the same as as-needed); as-needed if not given.")
   private RowWay way;
 
   ExplainRows(PrintStream out) {

@@ -134,7 +134,7 @@ class ExplainCommandTest {
     assertThat(refused("rows", "--width", "-1", "--pitch", "185")).contains("-1 mm");
     assertThat(refused("rows", "--pitch", "185")).contains("--width");
     assertThat(refused("rows", "--width", "1 m", "--pitch", "185", "--way", "best"))
-        .contains("found [best]; must be one of as-needed, least-cut, balanced, widest-strip");
+        .contains("found [best]; must be one of as-needed, least-cut, balanced, widest-strip, fewest-boards");
     assertThat(refused("gap", "--outline", "0,0 4000,3000 4000,0 0,3000")).contains("walls 1 and 3 cross");
     assertThat(refused("gap", "--outline", "0 0 4000 0")).contains("found [0] as a corner");
     assertThat(refused("gap", "--outline", "POLYGON ((0 0, 1 0")).contains("--outline");
