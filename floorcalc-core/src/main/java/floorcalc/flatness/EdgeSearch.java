@@ -1,6 +1,7 @@
 package floorcalc.flatness;
 
 import java.util.Arrays;
+import java.util.function.LongToDoubleFunction;
 
 /**
  * The greatest gap over every place where an edge can be laid.
@@ -17,15 +18,28 @@ final class EdgeSearch {
   private final Profile profile;
   private final long span;
   private final LaidEdge edge;
+  /** What is taken off a gap whose contacts are so far apart. */
+  private final LongToDoubleFunction allowed;
   private LaidEdge.Found best;
+  private double most;
 
   EdgeSearch(Profile profile, long span) {
+    this(profile, span, distance -> 0);
+  }
+
+  /** Looks for the gap that is beyond what is allowed at its contact distance by most, or nearest to it. */
+  EdgeSearch(Profile profile, long span, LongToDoubleFunction allowed) {
     this.profile = profile;
     this.span = span;
+    this.allowed = allowed;
     this.edge = new LaidEdge(profile, span);
   }
 
-  LaidEdge.Found worst() {
+  LaidEdge.Found find(RestRule rule) {
+    return rule == RestRule.WORST ? worst() : gravity();
+  }
+
+  private LaidEdge.Found worst() {
     long[] starts = starts(RestRule.WORST);
     for (int k = 0; k < starts.length; k++) {
       edge.layAt(starts[k]);
@@ -40,7 +54,7 @@ final class EdgeSearch {
     return best;
   }
 
-  LaidEdge.Found gravity() {
+  private LaidEdge.Found gravity() {
     long[] starts = starts(RestRule.GRAVITY);
     for (int k = 0; k < starts.length; k++) {
       edge.layAt(starts[k]);
@@ -58,9 +72,20 @@ final class EdgeSearch {
   }
 
   private void take(LaidEdge.Found found) {
-    if (best == null || found.depth() > best.depth()) {
+    double score = found.depth() - allowed.applyAsDouble(found.rightX() - found.leftX());
+    if (best == null || score > most) {
       best = found;
+      most = score;
     }
+  }
+
+  /** The reading farthest above or below the line between the floor's heights under the two ends of the edge. */
+  LaidEdge.Found offsets() {
+    long[] starts = starts(RestRule.WORST);
+    for (int k = 0; k < starts.length; k++) {
+      new Stretch(profile, span, starts[k], starts[Math.min(k + 1, starts.length - 1)]).offsets(this::take);
+    }
+    return best;
   }
 
   /** Placements with an end, or for gravity the middle, at a reading, or as near as whole nanometres allow. */

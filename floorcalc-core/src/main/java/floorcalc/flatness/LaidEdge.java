@@ -92,7 +92,7 @@ final class LaidEdge {
   record Found(double depth, long start, long leftX, long leftY, long lowX, long lowY, long rightX, long rightY) {
     EdgeRest rest() {
       return new EdgeRest(point(leftX, leftY), point(rightX, rightY),
-          Length.ofNanometres(Math.max(0, Cross.gap(leftX, leftY, lowX, lowY, rightX, rightY))), point(lowX, lowY));
+          Length.ofNanometres(Math.abs(Cross.gap(leftX, leftY, lowX, lowY, rightX, rightY))), point(lowX, lowY));
     }
 
     private static ProfilePoint point(long place, long height) {

@@ -115,8 +115,7 @@ public final class Straightedge {
   public GreatestGap greatest(Profile profile, RestRule rule) {
     Objects.requireNonNull(rule, "rule");
     requireRoom(profile);
-    EdgeSearch search = new EdgeSearch(profile, span.toNanometres());
-    LaidEdge.Found found = rule == RestRule.WORST ? search.worst() : search.gravity();
+    LaidEdge.Found found = new EdgeSearch(profile, span.toNanometres()).find(rule);
     return new GreatestGap(span, rule, Length.ofNanometres(found.start()), found.rest());
   }
 

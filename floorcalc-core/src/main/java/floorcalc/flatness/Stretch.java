@@ -40,7 +40,9 @@ final class Stretch {
     right = profile.height(j) - base + (from + span - profile.place(j)) * rightSlope;
   }
 
-  private double slope(int i) {
+  /** How the floor rises from a reading to the next; from the last one, where no end can slide on, as before it. */
+  private double slope(int reading) {
+    int i = Math.min(reading, profile.size() - 2);
     return (double) (profile.height(i + 1) - profile.height(i)) / (profile.place(i + 1) - profile.place(i));
   }
 
@@ -88,6 +90,26 @@ final class Stretch {
     if (at >= 0) {
       takeEndToEnd(at, taker);
     }
+  }
+
+  /** Hands out how far readings lie above or below the chord from end to end, at the first placement and at their extremes. */
+  void offsets(Consumer<LaidEdge.Found> taker) {
+    double bend = bend();
+    for (int i = first; i < beyond; i++) {
+      takeOffset(from, i, taker);
+      double extreme = bend == 0 ? 0 : gapChange(i) / (2 * bend);
+      if (extreme > 0 && extreme < slide) {
+        takeOffset(from + Math.round(extreme), i, taker);
+      }
+    }
+  }
+
+  private void takeOffset(long start, int i, Consumer<LaidEdge.Found> taker) {
+    long leftY = profile.heightOn(start);
+    long rightY = profile.heightOn(start + span);
+    double depth = Cross.depth(start, leftY, profile.place(i), profile.height(i), start + span, rightY);
+    taker.accept(new LaidEdge.Found(Math.abs(depth) / span, start, start, leftY, profile.place(i), profile.height(i),
+        start + span, rightY));
   }
 
   /** Hands out the rests across the middle where, on the way, the edge comes to touch another reading, and the tops between. */
