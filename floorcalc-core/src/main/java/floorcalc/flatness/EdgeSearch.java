@@ -6,11 +6,17 @@ import java.util.function.LongToDoubleFunction;
 /**
  * The greatest gap over every place where an edge can be laid.
  * <p>
- * A gap is a chord of the floor, at most as long as the edge, less the height of a reading beneath it; the worst rest of all placements is the
- * greatest such difference of all. With the chord's other end and the reading held, the chord's height there changes one way
- * only while an end slides along a straight stretch of floor. So an end stays between readings only where the chord is as
- * long as the edge: then either the other end is at a reading, or both slide at once and the difference is a parabola over
- * the placement. Placements with an end at a reading and the tops of these parabolas are all that need be tried.
+ * A gap is a chord of the floor, at most as long as the edge, less the height of a reading beneath it; over all placements
+ * and all rests it is greatest where this difference is. With the chord's other end and the reading held, the chord's height
+ * over the reading changes one way only while an end slides along a straight stretch of floor. So an end stays between readings
+ * only where the chord is as long as the edge: then either the other end is at a reading, or both slide at once and the
+ * difference is a parabola over the placement. Placements with an end at a reading and the tops of these parabolas are
+ * all that need be tried.
+ * <p>
+ * Gravity's rest is that of the same placements and of those with the middle at a reading. In between, a rest on two readings
+ * stays as it is; one on an end of the edge and a reading changes one way only, also where it goes over from one reading to the next,
+ * as both are then in line with the end; one on both ends is a parabola, on the parts of the way where no
+ * reading stands above the chord. So the ends of these parts and the tops between are to be tried too.
  * <p>
  * Used by one thread.
  */
@@ -65,7 +71,7 @@ final class EdgeSearch {
       }
       if (k + 1 < starts.length) {
         Stretch stretch = new Stretch(profile, span, starts[k], starts[k + 1]);
-        stretch.turns(this::take);
+        stretch.endToEnd(this::take);
       }
     }
     return best;

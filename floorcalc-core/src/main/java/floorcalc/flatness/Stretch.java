@@ -112,60 +112,14 @@ final class Stretch {
         start + span, rightY));
   }
 
-  /** Hands out the rests across the middle where, on the way, the edge comes to touch another reading, and the tops between. */
-  void turns(Consumer<LaidEdge.Found> taker) {
+  /**
+   * Hands out the rests of the edge on both its own ends: at the ends of each part of the way on which no reading stands above
+   * the chord, and at the tops of the parabolas between.
+   */
+  void endToEnd(Consumer<LaidEdge.Found> taker) {
     if (first >= beyond) {
       return;
     }
-    int[] hull = hull();
-    for (int k = 0; k + 1 < hull.length; k++) {
-      leftEndInLine(hull[k], hull[k + 1], taker);
-      rightEndInLine(hull[k], hull[k + 1], taker);
-    }
-    endToEnd(taker);
-  }
-
-  private int[] hull() {
-    int[] hull = new int[beyond - first];
-    int corners = 0;
-    for (int i = first; i < beyond; i++) {
-      while (corners > 1 && Cross.above(profile.place(hull[corners - 2]), profile.height(hull[corners - 2]),
-          profile.place(hull[corners - 1]), profile.height(hull[corners - 1]), profile.place(i), profile.height(i)) <= 0) {
-        corners--;
-      }
-      hull[corners++] = i;
-    }
-    return Arrays.copyOf(hull, corners);
-  }
-
-  private double steepness(int p, int q) {
-    return (double) (profile.height(q) - profile.height(p)) / (profile.place(q) - profile.place(p));
-  }
-
-  /** The left end comes into line with two readings, rests, and the middle is left of the second. */
-  private void leftEndInLine(int p, int q, Consumer<LaidEdge.Found> taker) {
-    double steep = steepness(p, q);
-    double at = (height(p) - steep * place(p) - left) / (leftSlope - steep);
-    if (at > 0 && at < slide && at + span / 2.0 <= place(q)
-        && right + rightSlope * at <= height(q) + steep * (at + span - place(q))) {
-      long start = from + Math.round(at);
-      take(start, start, profile.heightOn(start), first, q, profile.place(q), profile.height(q), taker);
-    }
-  }
-
-  /** The right end comes into line with two readings, rests, and the middle is right of the first. */
-  private void rightEndInLine(int p, int q, Consumer<LaidEdge.Found> taker) {
-    double steep = steepness(p, q);
-    double at = (height(p) + steep * (span - place(p)) - right) / (rightSlope - steep);
-    if (at > 0 && at < slide && at + span / 2.0 >= place(p)
-        && left + leftSlope * at <= height(p) + steep * (at - place(p))) {
-      long start = from + Math.round(at);
-      take(start, profile.place(p), profile.height(p), p + 1, beyond, start + span, profile.heightOn(start + span), taker);
-    }
-  }
-
-  /** The edge rests on both its ends for part of the way: the ends of each part, and the tops between them. */
-  private void endToEnd(Consumer<LaidEdge.Found> taker) {
     double[][] parts = parts();
     double bend = bend();
     for (double[] part : parts) {
@@ -207,13 +161,14 @@ final class Stretch {
           return new double[0][];
         }
       } else {
-        double one = (c1 - Math.sqrt(root)) / (2 * bend);
-        double other = (c1 + Math.sqrt(root)) / (2 * bend);
+        double half = (c1 + Math.copySign(Math.sqrt(root), c1)) / 2; // no difference of nearly equal numbers
+        double one = half / bend;
+        double other = half == 0 ? 0 : -c0 / half;
         if (bend > 0) {
-          blocked[count++] = new double[] {-1, one};
-          blocked[count++] = new double[] {other, slide + 1};
+          blocked[count++] = new double[] {-1, Math.min(one, other)};
+          blocked[count++] = new double[] {Math.max(one, other), slide + 1};
         } else {
-          blocked[count++] = new double[] {other, one};
+          blocked[count++] = new double[] {Math.min(one, other), Math.max(one, other)};
         }
       }
     }
@@ -239,23 +194,20 @@ final class Stretch {
 
   private void takeEndToEnd(double at, Consumer<LaidEdge.Found> taker) {
     long start = from + Math.round(at);
-    take(start, start, profile.heightOn(start), first, beyond, start + span, profile.heightOn(start + span), taker);
-  }
-
-  private void take(long start, long leftX, long leftY, int firstBelow, int beyondBelow, long rightX, long rightY,
-      Consumer<LaidEdge.Found> taker) {
+    long leftY = profile.heightOn(start);
+    long rightY = profile.heightOn(start + span);
     double most = 0;
     int deepest = -1;
-    for (int i = firstBelow; i < beyondBelow; i++) {
-      double depth = Cross.depth(leftX, leftY, profile.place(i), profile.height(i), rightX, rightY);
+    for (int i = first; i < beyond; i++) {
+      double depth = Cross.depth(start, leftY, profile.place(i), profile.height(i), start + span, rightY);
       if (depth > most) {
         most = depth;
         deepest = i;
       }
     }
     if (deepest >= 0) {
-      taker.accept(new LaidEdge.Found(most / (rightX - leftX), start, leftX, leftY, profile.place(deepest),
-          profile.height(deepest), rightX, rightY));
+      taker.accept(new LaidEdge.Found(most / span, start, start, leftY, profile.place(deepest),
+          profile.height(deepest), start + span, rightY));
     }
   }
 }
