@@ -21,6 +21,7 @@ public final class StepChecks {
   private static final String DOWN = ", rounded down to a whole nanometre";
   private static final String ONE_DECIMAL = ", rounded to one decimal";
   private static final String FOUR_DECIMALS = ", rounded to four decimals";
+  private static final String FIVE_DECIMALS = ", rounded to five decimals";
   private static final String NEAREST = ", rounded to the nearest nanometre";
   private static final String SQUARE_MICROMETRE = ", rounded to a whole square micrometre";
 
@@ -44,6 +45,8 @@ public final class StepChecks {
     boolean decimal = formula.endsWith(ONE_DECIMAL);
     boolean micrometre = formula.endsWith(SQUARE_MICROMETRE);
     boolean four = formula.endsWith(FOUR_DECIMALS);
+    boolean five = formula.endsWith(FIVE_DECIMALS);
+    formula = formula.replace(FIVE_DECIMALS, "");
     boolean nearest = formula.endsWith(NEAREST);
     formula = formula.replace(FOUR_DECIMALS, "").replace(NEAREST, "");
     formula = formula.replace(UP, "").replace(DOWN, "").replace(ONE_DECIMAL, "").replace(SQUARE_MICROMETRE, "");
@@ -63,6 +66,9 @@ public final class StepChecks {
     }
     if (four) {
       value = value.setScale(4, RoundingMode.HALF_UP);
+    }
+    if (five) {
+      value = value.setScale(5, RoundingMode.HALF_UP);
     }
     if (nearest) {
       value = value.setScale(0, RoundingMode.HALF_EVEN);
