@@ -13,11 +13,16 @@ public final class EdgePlacement {
   private final Length start;
   private final Length span;
   private final List<EdgeRest> rests;
+  private final List<EdgeRest> held;
+  private final int lies;
 
-  EdgePlacement(Length start, Length span, List<EdgeRest> rests) {
+  /** The rests that gravity may choose, and of how many ways the edge may lie they are. */
+  EdgePlacement(Length start, Length span, List<EdgeRest> rests, List<EdgeRest> held, int lies) {
     this.start = start;
     this.span = span;
     this.rests = List.copyOf(rests);
+    this.held = List.copyOf(held);
+    this.lies = lies;
   }
 
   /**
@@ -39,8 +44,8 @@ public final class EdgePlacement {
   }
 
   /**
-   * Returns every rest, from left to right: the edges of the upper convex hull of the part of the floor covered. High
-   * points in line with their neighbours are no contacts of their own.
+   * Returns every rest, from left to right: the edges of the upper convex hull of the part of the floor covered, from each point that
+   * the edge can touch to the next. Where the floor touches in three points and more at once there is a rest between each two.
    *
    * @return an unmodifiable list, not null, at least one
    */
@@ -56,12 +61,10 @@ public final class EdgePlacement {
    */
   public EdgeRest rest(RestRule rule) {
     Objects.requireNonNull(rule, "rule");
-    EdgeRest found = null;
-    for (EdgeRest rest : rests) {
-      boolean counts = rule == RestRule.WORST || spansMiddle(rest);
-      if (counts && (found == null || rest.gap().compareTo(found.gap()) > 0)) {
-        found = rest;
-      }
+    List<EdgeRest> from = rule == RestRule.WORST ? rests : held;
+    EdgeRest found = from.get(0);
+    for (EdgeRest rest : from) {
+      found = rest.gap().compareTo(found.gap()) > 0 ? rest : found;
     }
     return found;
   }
@@ -90,13 +93,7 @@ public final class EdgePlacement {
    * @return true if gravity does not choose one rest alone
    */
   public boolean isTipping() {
-    return rests.stream().filter(this::spansMiddle).count() > 1;
-  }
-
-  private boolean spansMiddle(EdgeRest rest) {
-    Length middle = start.plus(end());
-    return rest.left().place().multipliedBy(2).compareTo(middle) <= 0
-        && rest.right().place().multipliedBy(2).compareTo(middle) >= 0;
+    return lies > 1;
   }
 
   @Override

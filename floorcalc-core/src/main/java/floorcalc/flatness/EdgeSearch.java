@@ -65,9 +65,12 @@ final class EdgeSearch {
     for (int k = 0; k < starts.length; k++) {
       edge.layAt(starts[k]);
       for (int rest = 0; rest < edge.rests(); rest++) {
-        if (edge.spansMiddle(rest)) {
+        int last = edge.lastInLine(rest);
+        boolean counts = edge.spansMiddle(rest, last);
+        for (; counts && rest <= last; rest++) {
           take(edge.deepest(rest));
         }
+        rest = last;
       }
       if (k + 1 < starts.length) {
         Stretch stretch = new Stretch(profile, span, starts[k], starts[k + 1]);

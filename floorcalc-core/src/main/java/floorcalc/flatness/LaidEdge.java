@@ -43,21 +43,32 @@ final class LaidEdge {
     x[index] = place;
     y[index] = height;
     while (corners > 1 && Cross.above(x[hull[corners - 2]], y[hull[corners - 2]], x[hull[corners - 1]],
-        y[hull[corners - 1]], place, height) <= 0) {
+        y[hull[corners - 1]], place, height) < 0) {
       corners--;
     }
     hull[corners++] = index;
     return index + 1;
   }
 
-  /** The number of rests: edges of the hull. */
+  /** The number of rests: edges of the hull, from each point that the edge touches to the next. */
   int rests() {
     return corners - 1;
   }
 
-  boolean spansMiddle(int rest) {
+  /** Finds the last of the rests that are in line with this one and those before it: the edge lies on all of them at once. */
+  int lastInLine(int rest) {
+    int last = rest;
+    while (last + 1 < rests() && Cross.above(x[hull[last]], y[hull[last]], x[hull[last + 1]], y[hull[last + 1]],
+        x[hull[last + 2]], y[hull[last + 2]]) == 0) {
+      last++;
+    }
+    return last;
+  }
+
+  /** Whether the middle of the edge is over rests from one to another. */
+  boolean spansMiddle(int firstRest, int lastRest) {
     long middle = 2 * start + span;
-    return 2 * x[hull[rest]] <= middle && middle <= 2 * x[hull[rest + 1]];
+    return 2 * x[hull[firstRest]] <= middle && middle <= 2 * x[hull[lastRest + 1]];
   }
 
   /** The deepest point beneath a rest, the first of equals; its left contact if there is none between. */
@@ -81,7 +92,16 @@ final class LaidEdge {
     for (int rest = 0; rest < rests(); rest++) {
       rests.add(deepest(rest).rest());
     }
-    return new EdgePlacement(Length.ofNanometres(start), Length.ofNanometres(span), rests);
+    List<EdgeRest> held = new ArrayList<>();
+    int lies = 0;
+    for (int rest = 0; rest < rests(); rest = lastInLine(rest) + 1) {
+      int last = lastInLine(rest);
+      if (spansMiddle(rest, last)) {
+        held.addAll(rests.subList(rest, last + 1));
+        lies++;
+      }
+    }
+    return new EdgePlacement(Length.ofNanometres(start), Length.ofNanometres(span), rests, held, lies);
   }
 
   /**

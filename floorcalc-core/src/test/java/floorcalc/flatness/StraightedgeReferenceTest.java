@@ -26,8 +26,7 @@ class StraightedgeReferenceTest {
     EdgePlacement placement = Straightedge.of(Length.ofMillimetres(span)).atReadings(profile).get(startPoint);
 
     assertThat(placement.start()).isEqualTo(profile.reading(startPoint).place());
-    assertThat(placement.gravity().left().place()).isEqualTo(Length.ofMillimetres(left));
-    assertThat(placement.gravity().right().place()).isEqualTo(Length.ofMillimetres(right));
+    assertThat(outermost(placement)).containsExactly(Length.ofMillimetres(left), Length.ofMillimetres(right));
     assertThat(placement.gravity().gap().toMillimetres()).isCloseTo(gravityGap, HALF_OF_LAST_DIGIT);
     assertThat(placement.isTipping()).isEqualTo(rocks.equals("yes"));
     assertThat(placement.worst().gap().toMillimetres()).isCloseTo(hullGap, HALF_OF_LAST_DIGIT);
@@ -46,11 +45,32 @@ class StraightedgeReferenceTest {
     }
 
     assertThat(greatest.gravity().gap().toMillimetres()).isCloseTo(gravityGap, HALF_OF_LAST_DIGIT);
-    assertThat(greatest.gravity().left().place()).isEqualTo(Length.ofMillimetres(left));
-    assertThat(greatest.gravity().right().place()).isEqualTo(Length.ofMillimetres(right));
+    assertThat(outermost(greatest)).containsExactly(Length.ofMillimetres(left), Length.ofMillimetres(right));
     assertThat(placements.stream().map(placement -> placement.worst().gap()).reduce(Length.ZERO, Length::max)
         .toMillimetres()).isCloseTo(hullGap, HALF_OF_LAST_DIGIT);
     assertThat(edge.greatest(profile, RestRule.GRAVITY).gap()).isGreaterThanOrEqualTo(greatest.gravity().gap());
     assertThat(edge.greatest(profile, RestRule.WORST).gap().toMillimetres()).isGreaterThanOrEqualTo(hullGap - 0.00005);
+  }
+
+  /** Where the floor touches the edge in three points in line, as it does four times here, the files name the outer two. */
+  private static List<Length> outermost(EdgePlacement placement) {
+    List<EdgeRest> rests = placement.rests();
+    int from = rests.indexOf(placement.gravity());
+    int to = from;
+    while (from > 0 && isInLine(rests.get(from - 1), placement.gravity())) {
+      from--;
+    }
+    while (to + 1 < rests.size() && isInLine(rests.get(to + 1), placement.gravity())) {
+      to++;
+    }
+    return List.of(rests.get(from).left().place(), rests.get(to).right().place());
+  }
+
+  private static boolean isInLine(EdgeRest one, EdgeRest other) {
+    return rise(one).times(other.contactDistance()).equals(rise(other).times(one.contactDistance()));
+  }
+
+  private static Length rise(EdgeRest rest) {
+    return rest.right().height().minus(rest.left().height());
   }
 }
