@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Map;
 
-/** Plain arithmetic over decimals: + - * / brackets, ceil, floor, abs, min, max, lengths in mm and in. */
+/** Plain arithmetic over decimals: + - * / brackets, ceil, floor, abs, sqrt, min, max, lengths in mm and in. */
 final class Formula {
   private static final MathContext EXACT_ENOUGH = new MathContext(80);
 
@@ -70,6 +70,7 @@ final class Formula {
         case "ceil" -> value.setScale(0, RoundingMode.CEILING);
         case "floor" -> value.setScale(0, RoundingMode.FLOOR);
         case "abs" -> value.abs();
+        case "sqrt" -> value.sqrt(EXACT_ENOUGH);
         case "min", "max" -> value;
         default -> throw new IllegalArgumentException("unknown function " + word + " in '" + text + "'");
       };

@@ -22,6 +22,7 @@ public final class StepChecks {
   private static final String ONE_DECIMAL = ", rounded to one decimal";
   private static final String FOUR_DECIMALS = ", rounded to four decimals";
   private static final String FIVE_DECIMALS = ", rounded to five decimals";
+  private static final String SIX_DECIMALS = ", rounded to six decimals";
   private static final String NEAREST = ", rounded to the nearest nanometre";
   private static final String SQUARE_MICROMETRE = ", rounded to a whole square micrometre";
 
@@ -48,7 +49,8 @@ public final class StepChecks {
     boolean five = formula.endsWith(FIVE_DECIMALS);
     formula = formula.replace(FIVE_DECIMALS, "");
     boolean nearest = formula.endsWith(NEAREST);
-    formula = formula.replace(FOUR_DECIMALS, "").replace(NEAREST, "");
+    boolean six = formula.endsWith(SIX_DECIMALS);
+    formula = formula.replace(SIX_DECIMALS, "").replace(FOUR_DECIMALS, "").replace(NEAREST, "");
     formula = formula.replace(UP, "").replace(DOWN, "").replace(ONE_DECIMAL, "").replace(SQUARE_MICROMETRE, "");
     Map<String, BigDecimal> values = new LinkedHashMap<>();
     step.terms().forEach(term -> values.put(term.symbol(), number(term.value())));
@@ -69,6 +71,9 @@ public final class StepChecks {
     }
     if (five) {
       value = value.setScale(5, RoundingMode.HALF_UP);
+    }
+    if (six) {
+      value = value.setScale(6, RoundingMode.HALF_UP);
     }
     if (nearest) {
       value = value.setScale(0, RoundingMode.HALF_EVEN);
