@@ -2,6 +2,8 @@ package floorcalc.examples.explain;
 
 import floorcalc.measure.Length;
 import floorcalc.measure.TapeNotationException;
+import floorcalc.moisture.Percent;
+import floorcalc.moisture.Temperature;
 import floorcalc.outline.Outline;
 import floorcalc.outline.OutlineCheck;
 import floorcalc.outline.OutlineFault;
@@ -38,6 +40,30 @@ final class Typed {
     @Override
     public Length convert(String text) {
       return length(text);
+    }
+  }
+
+  /** Reads a temperature with its unit. */
+  static final class OfTemperature implements ITypeConverter<Temperature> {
+    @Override
+    public Temperature convert(String text) {
+      try {
+        return Temperature.parse(text);
+      } catch (IllegalArgumentException fault) {
+        throw new TypeConversionException(fault.getMessage());
+      }
+    }
+  }
+
+  /** Reads a number of per cent, with or without the sign. */
+  static final class OfPercent implements ITypeConverter<Percent> {
+    @Override
+    public Percent convert(String text) {
+      try {
+        return Percent.of(text.strip().replaceFirst(" ?%$", ""));
+      } catch (IllegalArgumentException fault) {
+        throw new TypeConversionException(fault.getMessage());
+      }
     }
   }
 

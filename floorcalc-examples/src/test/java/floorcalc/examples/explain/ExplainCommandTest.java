@@ -121,6 +121,49 @@ class ExplainCommandTest {
     assertThat(refused("trims", "--piece", "0 x 1290", "--bar", "2400")).contains("must be at least 1, but was 0");
   }
 
+  /** Published: 9.27 % at 20 °C and 50 %; 8 % there at 41.83 %. */
+  @Test
+  void moistureContent() {
+    assertThat(explained("moisture-content", "--temperature", "20 °C", "--humidity", "50"))
+        .contains("W = 349 + 1.29 * T + 0.0135 * T * T").contains("  = 9.2711 %  [Wood Handbook");
+    assertThat(explained("moisture-content", "--temperature", "20C", "--moisture", "8 %"))
+        .startsWith("humidity-in-balance: ").contains("  = 41.83");
+    assertThat(explained("moisture-content", "--temperature", "20 °C", "--humidity", "97"))
+        .contains("\nwarning: air of 20 °C and 97 % relative humidity is beyond the range");
+    assertThat(refused("moisture-content", "--temperature", "20 °C")).contains("--humidity");
+    assertThat(refused("moisture-content", "--temperature", "20", "--humidity", "50")).contains("write it as 21 °C or 70 °F");
+    assertThat(refused("moisture-content", "--temperature", "20 C", "--humidity", "half")).contains("found [half]");
+    assertThat(refused("moisture-content", "--temperature", "20 C", "--humidity", "101")).contains("from 0 % to 100 %");
+  }
+
+  /** 5 in of red oak, 6 to 9 %: 0.05535 in = 1.40589 mm. 185 mm at 0.03 %, 9 to 7 %: -0.111 mm. */
+  @Test
+  void movement() {
+    assertThat(explained("movement", "--width", "5 in", "--wood", "red oak", "--from", "6", "--to", "9"))
+        .contains("  = 1.40589 mm  [");
+    assertThat(explained("movement", "--width", "185", "--percent", "0.03", "--from", "9", "--to", "7"))
+        .contains("  = -0.111 mm  [");
+    // 0.00158 * 127 * 3 = 0.60198
+    assertThat(explained("movement", "--width", "5 in", "--wood", "red oak", "--grain", "quarter-sawn", "--from", "6", "--to",
+        "9")).contains("  = 0.60198 mm  [");
+    assertThat(refused("movement", "--width", "1 m", "--wood", "oak", "--from", "6", "--to", "9"))
+        .contains("there is no wood 'oak' in any table; near it are: ");
+    assertThat(refused("movement", "--width", "1 m", "--wood", "red oak", "--grain", "any", "--from", "6", "--to", "9"))
+        .contains("must be one of flat-sawn, quarter-sawn, mixed");
+    assertThat(refused("movement", "--width", "1 m", "--from", "6", "--to", "9")).contains("--wood");
+  }
+
+  /** 8000 * 0.0003 * 3 = 7.2 mm, half of it 3.6; with 3 mm: 2 * 3 / 0.0009 = 6666.67 mm, 2 bays. */
+  @Test
+  void movementGap() {
+    assertThat(explained("movement-gap", "--width", "8 m", "--percent", "0.03", "--now", "8", "--dampest", "11", "--gap", "3"))
+        .contains("  = 3.6 mm  [").contains("  = 6666.666666 mm  [").contains("bays: ").contains("leave 4 mm on each side");
+    assertThat(explained("movement-gap", "--width", "8 m", "--percent", "0.03", "--now", "8", "--dampest", "11", "--one-side"))
+        .contains("  = 7.2 mm  [").doesNotContain("warning");
+    assertThat(explained("movement-gap", "--width", "8 m", "--percent", "0.03", "--now", "11", "--dampest", "8"))
+        .contains("  = 0 mm  [");
+  }
+
   @Test
   void rules() {
     assertThat(explained("rules", "--thickness", "15", "--width", "185"))
