@@ -86,23 +86,39 @@ final class Bench {
 
   /** Cuts a piece from an offcut, writes down where, and returns what is left beside it along the board: low end, high end. */
   Offcut[] cut(PieceWanted piece, Offcut from, long[] place) {
-    long low = alongFrom(piece, from);
+    return cutAt(piece, alongFrom(piece, from), from, place);
+  }
+
+  /** Cuts a piece that begins at a place along the board. */
+  Offcut[] cutAt(PieceWanted piece, long low, Offcut from, long[] place) {
     long high = low + piece.span();
     place[0] = low;
     place[1] = high;
     place[2] = piece.low();
     place[3] = piece.high();
-    Offcut left = rest(from.board(), from.alongFrom, low - stock.kerf, from.acrossFrom, from.acrossTo);
-    Offcut right = rest(from.board(), high + stock.kerf, from.alongTo, from.acrossFrom, from.acrossTo);
-    saw(low - from.alongFrom, from.acrossTo - from.acrossFrom);
-    saw(from.alongTo - high, from.acrossTo - from.acrossFrom);
+    Offcut[] beside = cross(low, high, from);
     Offcut below = rest(from.board(), low, high, from.acrossFrom, piece.low() - stock.kerf);
     Offcut above = rest(from.board(), low, high, piece.high() + stock.kerf, from.acrossTo);
     saw(piece.low() - from.acrossFrom, piece.span());
     saw(from.acrossTo - piece.high(), piece.span());
     put(below);
     put(above);
-    return new Offcut[] {left, right};
+    return beside;
+  }
+
+  /** Saws a length off an offcut across its whole width; returns what is left beside it: low end, high end. */
+  Offcut[] cross(long low, long high, Offcut from) {
+    long across = from.acrossTo - from.acrossFrom;
+    saw(low - from.alongFrom, across);
+    saw(from.alongTo - high, across);
+    return new Offcut[] {rest(from.board(), from.alongFrom, low - stock.kerf, from.acrossFrom, from.acrossTo),
+        rest(from.board(), high + stock.kerf, from.alongTo, from.acrossFrom, from.acrossTo)};
+  }
+
+  /** Rips a length of board into a low and a high strip. */
+  Offcut[] rip(int board, long low, long high, long ripAt) {
+    saw(stock.width - ripAt, high - low);
+    return new Offcut[] {rest(board, low, high, 0, ripAt), rest(board, low, high, ripAt + stock.kerf, stock.width)};
   }
 
   private long alongFrom(PieceWanted piece, Offcut from) {

@@ -13,10 +13,10 @@ import java.util.List;
  * <p>
  * Pieces are cut in laying order, so a piece always comes from a board opened in its own or an earlier row. A board gives
  * at most one left-hand part (an end piece) and one right-hand part (a start piece), and pieces that need no factory end
- * from its middle. Two ways of pairing are tried: each piece takes the shortest offcut on hand that holds it; or end pieces
- * and start pieces are paired beforehand, the longest end piece with the longest start piece that fits beside it and a saw
- * kerf, which gives the most pairs there can be. The one that opens fewer boards is kept, the first where they are equal;
- * boards of several lengths are cut the first way.
+ * from its middle. Several ways are tried: each piece takes the shortest offcut on hand that holds it; end pieces and start pieces
+ * are paired beforehand, the longest end piece with the longest start piece that fits beside it and a saw kerf, which gives
+ * the most pairs there can be; or all pieces are shared out beforehand, strips of ripped rows side by side where they fit. The
+ * one that opens the fewest boards is kept, the first where they are equal; boards of several lengths are cut the first way.
  */
 public final class CuttingPlan {
   private final List<PieceWanted> pieces;
@@ -52,18 +52,41 @@ public final class CuttingPlan {
       }
     }
     List<PieceWanted> wanted = List.copyOf(pieces);
-    CuttingPlan asLaid = cut(wanted, stock, alone(wanted.size()));
+    CuttingPlan asLaid = shortestOffcutFirst(wanted, stock);
     if (!stock.isUniform()) {
       return asLaid;
     }
-    CuttingPlan paired = cut(wanted, stock, Pairs.of(wanted, stock));
-    return paired.boardCount() < asLaid.boardCount() ? paired : asLaid;
+    int least = PiecesBound.of(wanted, stock);
+    CuttingPlan best = asLaid;
+    if (best.boardCount() > least) {
+      CuttingPlan paired = cut(wanted, stock, Pairs.of(wanted, stock));
+      best = paired.boardCount() < best.boardCount() ? paired : best;
+    }
+    if (best.boardCount() > least) {
+      CuttingPlan ahead = cutAhead(wanted, stock, BoardSharing.fewest(wanted, stock, least));
+      best = ahead.boardCount() < best.boardCount() ? ahead : best;
+    }
+    return best;
   }
 
-  private static int[] alone(int count) {
-    int[] partners = new int[count];
+  /** Cuts each piece from the board that it is to share. */
+  private static CuttingPlan cutAhead(List<PieceWanted> pieces, Stock stock, SharedBoards shared) {
+    SharedBench bench = new SharedBench(stock, shared);
+    long[] places = new long[4 * pieces.size()];
+    int[] boardOf = new int[pieces.size()];
+    long[] place = new long[4];
+    for (int i = 0; i < boardOf.length; i++) {
+      boardOf[i] = bench.cut(i, pieces.get(i), place);
+      System.arraycopy(place, 0, places, 4 * i, 4);
+    }
+    return new CuttingPlan(pieces, places, boardOf, bench.bench());
+  }
+
+  /** Each piece takes the shortest offcut on hand that holds it. */
+  static CuttingPlan shortestOffcutFirst(List<PieceWanted> pieces, Stock stock) {
+    int[] partners = new int[pieces.size()];
     Arrays.fill(partners, -1);
-    return partners;
+    return cut(pieces, stock, partners);
   }
 
   private static CuttingPlan cut(List<PieceWanted> pieces, Stock stock, int[] partners) {

@@ -99,6 +99,55 @@ class CuttingPlanTest {
   }
 
   @Test
+  void piecesWithoutMachinedEndsArePackedLongestFirst() {
+    // As laid: 850 and 750 from one board, 1200 and 1100 from one each: 3. Longest first: 1200 + 3 + 750 = 1953 and
+    // 1100 + 3 + 850 = 1953: 2.
+    CuttingPlan plan = CuttingPlan.of(List.of(piece(0, 850, 0, 200, Ends.NONE), piece(1, 750, 0, 200, Ends.NONE),
+        piece(2, 1200, 0, 200, Ends.NONE), piece(3, 1100, 0, 200, Ends.NONE)), GOODS, RULES);
+
+    assertThat(plan.boardCount()).isEqualTo(2);
+  }
+
+  @Test
+  void aBoardIsEmptiedIntoTheOthers() {
+    // Longest first, each where least is left: 790 + 790, 590 + 590 + 590, 590: 3 boards. With one 790 and one 590
+    // exchanged, 790 + 590 + 590 with two kerfs is 1976, and the last 590 fits beside the other two: 2.
+    CuttingPlan plan = CuttingPlan.of(List.of(piece(0, 790, 0, 200, Ends.NONE), piece(1, 790, 0, 200, Ends.NONE),
+        piece(2, 590, 0, 200, Ends.NONE), piece(3, 590, 0, 200, Ends.NONE), piece(4, 590, 0, 200, Ends.NONE),
+        piece(5, 590, 0, 200, Ends.NONE)), GOODS, RULES);
+
+    assertThat(plan.boardCount()).isEqualTo(2);
+  }
+
+  @Test
+  void rippedRowsShareBoardsThatAreRippedFromEndToEnd() {
+    // High strips 80 wide: 900 + 3 + 1000 = 1903. Low strips 100 wide: 500 + 3 + 1400 = 1903. 80 + 3 + 100 = 183 of 200.
+    CuttingPlan plan = CuttingPlan.of(List.of(piece(0, 1000, 120, 200, Ends.HIGH), piece(0, 900, 120, 200, Ends.LOW),
+        piece(9, 1400, 0, 100, Ends.HIGH), piece(9, 500, 0, 100, Ends.LOW)), GOODS, RULES);
+
+    assertThat(plan.boardCount()).isEqualTo(1);
+    assertAt(plan.placement(0), 0, 1000, 2000, 120, 200);
+    assertAt(plan.placement(1), 0, 0, 900, 120, 200);
+    assertAt(plan.placement(2), 0, 600, 2000, 0, 100);
+    assertAt(plan.placement(3), 0, 0, 500, 0, 100);
+    // the rip, 3 by 2000; in the low strip, 100 wide, a cut beside each piece, in the high one, 97 wide; and 17 by 3 beyond
+    // nothing: the high strip keeps 103 to 200, so its pieces lose 3 more along their low edges
+    assertThat(plan.sawKerf()).isEqualTo(Area.ofSquareMillimetres(3 * 2000 + 2 * 3 * 100 + 2 * 3 * 97 + 3 * 1900));
+  }
+
+  @Test
+  void stripsSideBySideLeaveRoomForAnEndPiece() {
+    // 700 high and 650 low from one length of 700 at the high end, 1297 at the low end: 1297 + 3 + 700 = 2000.
+    CuttingPlan plan = CuttingPlan.of(List.of(piece(0, 650, 0, 90, Ends.HIGH), piece(4, 1297, 0, 200, Ends.LOW),
+        piece(9, 700, 120, 200, Ends.HIGH)), GOODS, RULES);
+
+    assertThat(plan.boardCount()).isEqualTo(1);
+    assertAt(plan.placement(0), 0, 1350, 2000, 0, 90);
+    assertAt(plan.placement(1), 0, 0, 1297, 0, 200);
+    assertAt(plan.placement(2), 0, 1300, 2000, 120, 200);
+  }
+
+  @Test
   void everyBoardIsPiecesKerfAndOffcuts() {
     List<PieceWanted> pieces = List.of(piece(0, 1999, 0, 200, Ends.LOW), piece(0, 300, 100, 200, Ends.HIGH),
         piece(1, 250, 0, 60, Ends.NONE), piece(2, 700, 10, 190, Ends.NONE), piece(3, 2000, 0, 200, Ends.BOTH));
