@@ -21,8 +21,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Saws every board of a plan once more, piece by piece in laying order: to length across the whole offcut, then to width.
- * Boards = pieces + kerfs + offcuts, in whole square nanometres.
+ * Saws every board of a plan once more, piece by piece in laying order: to length across the whole offcut, then to width. Where a
+ * later piece would then be cut through, the section in which it lies beside others is sawn off first and ripped above its low
+ * strips. Boards = pieces + kerfs + offcuts, in whole square nanometres.
  */
 final class SawnBoards {
   private final FloorJob job;
@@ -84,21 +85,12 @@ final class SawnBoards {
     long kerf = job.rules().value(LayingRules.SAW_KERF).toNanometres();
     Part whole = new Part(0, board.length().toNanometres(), 0, job.board().laidPitch().toNanometres());
     List<Part> left = new ArrayList<>(List.of(whole));
-    BigInteger dustOfBoard = BigInteger.ZERO;
-    BigInteger piecesOfBoard = BigInteger.ZERO;
-    for (Part cut : cuts) {
-      Part from = left.stream().filter(part -> part.holds(cut)).findFirst().orElseThrow(() ->
-          new AssertionError("no part of board " + board.board() + " holds " + cut + "; left are " + left));
-      left.remove(from);
-      List<Part> rests = List.of(
-          new Part(from.a, cut.a - kerf, from.c, from.d), new Part(cut.b + kerf, from.b, from.c, from.d),
-          new Part(cut.a, cut.b, from.c, cut.c - kerf), new Part(cut.a, cut.b, cut.d + kerf, from.d));
-      rests.stream().filter(rest -> rest.a < rest.b && rest.c < rest.d).forEach(left::add);
-      dustOfBoard = dustOfBoard.add(strip(cut.a - from.a, kerf, from.d - from.c))
-          .add(strip(from.b - cut.b, kerf, from.d - from.c)).add(strip(cut.c - from.c, kerf, cut.b - cut.a))
-          .add(strip(from.d - cut.d, kerf, cut.b - cut.a));
-      piecesOfBoard = piecesOfBoard.add(cut.area());
+    BigInteger dustOfBoard = inTurn(cuts, left, kerf);
+    if (dustOfBoard == null) {
+      left = new ArrayList<>(List.of(whole));
+      dustOfBoard = bySections(board, cuts, left, kerf);
     }
+    BigInteger piecesOfBoard = cuts.stream().map(Part::area).reduce(BigInteger.ZERO, BigInteger::add);
     BigInteger offcutsOfBoard = BigInteger.ZERO;
     for (Part offcut : left) {
       offcutsOfBoard = offcutsOfBoard.add(offcut.area());
@@ -116,6 +108,63 @@ final class SawnBoards {
     boards = boards.add(whole.area());
     rectangles = rectangles.add(piecesOfBoard);
     dust = dust.add(dustOfBoard);
+  }
+
+  /** Cuts pieces one after the other; returns the dust, or null if one is not in one part any more. */
+  private static BigInteger inTurn(List<Part> cuts, List<Part> left, long kerf) {
+    BigInteger dust = BigInteger.ZERO;
+    for (Part cut : cuts) {
+      Part from = left.stream().filter(part -> part.holds(cut)).findFirst().orElse(null);
+      if (from == null) {
+        return null;
+      }
+      left.remove(from);
+      List<Part> rests = List.of(
+          new Part(from.a, cut.a - kerf, from.c, from.d), new Part(cut.b + kerf, from.b, from.c, from.d),
+          new Part(cut.a, cut.b, from.c, cut.c - kerf), new Part(cut.a, cut.b, cut.d + kerf, from.d));
+      rests.stream().filter(rest -> rest.a < rest.b && rest.c < rest.d).forEach(left::add);
+      dust = dust.add(strip(cut.a - from.a, kerf, from.d - from.c))
+          .add(strip(from.b - cut.b, kerf, from.d - from.c)).add(strip(cut.c - from.c, kerf, cut.b - cut.a))
+          .add(strip(from.d - cut.d, kerf, cut.b - cut.a));
+    }
+    return dust;
+  }
+
+  private static BigInteger bySections(OpenedBoard board, List<Part> cuts, List<Part> left, long kerf) {
+    BigInteger dust = BigInteger.ZERO;
+    List<Part> toCut = new ArrayList<>(cuts);
+    while (!toCut.isEmpty()) {
+      List<Part> section = new ArrayList<>(List.of(toCut.remove(0)));
+      Part box = section.get(0);
+      boolean grown = true;
+      while (grown) {
+        long a = box.a;
+        long b = box.b;
+        List<Part> beside = toCut.stream().filter(cut -> cut.a < b && cut.b > a).toList();
+        grown = !beside.isEmpty();
+        section.addAll(beside);
+        toCut.removeAll(beside);
+        box = new Part(section.stream().mapToLong(Part::a).min().getAsLong(),
+            section.stream().mapToLong(Part::b).max().getAsLong(), box.c, box.d);
+      }
+      section.sort(java.util.Comparator.comparingInt(cuts::indexOf));
+      long low = section.size() == 1 ? 0 : section.stream().filter(cut -> cut.c == 0).mapToLong(Part::d).max().getAsLong();
+      long a = box.a;
+      long b = box.b;
+      Part from = left.stream().filter(part -> part.a <= a && b <= part.b).findFirst().orElseThrow();
+      left.remove(from);
+      List<Part> strips = new ArrayList<>(section.size() == 1 ? List.of(new Part(a, b, from.c, from.d))
+          : List.of(new Part(a, b, from.c, low), new Part(a, b, low + kerf, from.d)));
+      dust = dust.add(strip(a - from.a, kerf, from.d - from.c)).add(strip(from.b - b, kerf, from.d - from.c))
+          .add(section.size() == 1 ? BigInteger.ZERO : strip(from.d - low, kerf, b - a));
+      BigInteger dustOfSection = inTurn(section, strips, kerf);
+      assertThat(dustOfSection).as("board " + board.board() + " can be sawn into " + cuts).isNotNull();
+      dust = dust.add(dustOfSection);
+      left.addAll(strips);
+      left.addAll(List.of(new Part(from.a, a - kerf, from.c, from.d), new Part(b + kerf, from.b, from.c, from.d)).stream()
+          .filter(rest -> rest.a < rest.b).toList());
+    }
+    return dust;
   }
 
   /** A kerf, or what there is where less than a kerf is left. */

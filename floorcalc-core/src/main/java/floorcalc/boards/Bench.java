@@ -84,41 +84,55 @@ final class Bench {
     return new Offcut(boards++, 0, stock.lengths[kind], 0, stock.width);
   }
 
-  /** Cuts a piece from an offcut, writes down where, and returns what is left beside it along the board: low end, high end. */
-  Offcut[] cut(PieceWanted piece, Offcut from, long[] place) {
+  /** Cuts a piece from an offcut, writes down where, and returns what is left of the offcut. */
+  List<Offcut> cut(PieceWanted piece, Offcut from, long[] place) {
     return cutAt(piece, alongFrom(piece, from), from, place);
   }
 
   /** Cuts a piece that begins at a place along the board. */
-  Offcut[] cutAt(PieceWanted piece, long low, Offcut from, long[] place) {
+  List<Offcut> cutAt(PieceWanted piece, long low, Offcut from, long[] place) {
     long high = low + piece.span();
     place[0] = low;
     place[1] = high;
     place[2] = piece.low();
     place[3] = piece.high();
-    Offcut[] beside = cross(low, high, from);
-    Offcut below = rest(from.board(), low, high, from.acrossFrom, piece.low() - stock.kerf);
-    Offcut above = rest(from.board(), low, high, piece.high() + stock.kerf, from.acrossTo);
-    saw(piece.low() - from.acrossFrom, piece.span());
-    saw(from.acrossTo - piece.high(), piece.span());
-    put(below);
-    put(above);
-    return beside;
-  }
-
-  /** Saws a length off an offcut across its whole width; returns what is left beside it: low end, high end. */
-  Offcut[] cross(long low, long high, Offcut from) {
     long across = from.acrossTo - from.acrossFrom;
     saw(low - from.alongFrom, across);
     saw(from.alongTo - high, across);
-    return new Offcut[] {rest(from.board(), from.alongFrom, low - stock.kerf, from.acrossFrom, from.acrossTo),
-        rest(from.board(), high + stock.kerf, from.alongTo, from.acrossFrom, from.acrossTo)};
+    saw(piece.low() - from.acrossFrom, piece.span());
+    saw(from.acrossTo - piece.high(), piece.span());
+    return rests(piece, low, from);
   }
 
-  /** Rips a length of board into a low and a high strip. */
-  Offcut[] rip(int board, long low, long high, long ripAt) {
+  /** What cutting a piece leaves of an offcut: below and above it, then toward the low end and the high end. */
+  List<Offcut> rests(PieceWanted piece, long low, Offcut from) {
+    long high = low + piece.span();
+    List<Offcut> rests = new ArrayList<>(2);
+    add(rests, from.board(), low, high, from.acrossFrom, piece.low() - stock.kerf);
+    add(rests, from.board(), low, high, piece.high() + stock.kerf, from.acrossTo);
+    add(rests, from.board(), from.alongFrom, low - stock.kerf, from.acrossFrom, from.acrossTo);
+    add(rests, from.board(), high + stock.kerf, from.alongTo, from.acrossFrom, from.acrossTo);
+    return rests;
+  }
+
+  /** Saws a section off an offcut across its whole width; returns what is left to either side. */
+  List<Offcut> cross(long low, long high, Offcut from) {
+    long across = from.acrossTo - from.acrossFrom;
+    saw(low - from.alongFrom, across);
+    saw(from.alongTo - high, across);
+    List<Offcut> rests = new ArrayList<>(2);
+    add(rests, from.board(), from.alongFrom, low - stock.kerf, from.acrossFrom, from.acrossTo);
+    add(rests, from.board(), high + stock.kerf, from.alongTo, from.acrossFrom, from.acrossTo);
+    return rests;
+  }
+
+  /** Rips a section of a board into a low and a high strip. */
+  List<Offcut> rip(int board, long low, long high, long ripAt) {
     saw(stock.width - ripAt, high - low);
-    return new Offcut[] {rest(board, low, high, 0, ripAt), rest(board, low, high, ripAt + stock.kerf, stock.width)};
+    List<Offcut> strips = new ArrayList<>(2);
+    add(strips, board, low, high, 0, ripAt);
+    add(strips, board, low, high, ripAt + stock.kerf, stock.width);
+    return strips;
   }
 
   private long alongFrom(PieceWanted piece, Offcut from) {
@@ -138,17 +152,14 @@ final class Bench {
     }
   }
 
-  private static Offcut rest(int board, long alongFrom, long alongTo, long acrossFrom, long acrossTo) {
-    return alongTo > alongFrom && acrossTo > acrossFrom
-        ? new Offcut(board, alongFrom, alongTo, acrossFrom, acrossTo)
-        : null;
+  private static void add(List<Offcut> rests, int board, long alongFrom, long alongTo, long acrossFrom, long acrossTo) {
+    if (alongTo > alongFrom && acrossTo > acrossFrom) {
+      rests.add(new Offcut(board, alongFrom, alongTo, acrossFrom, acrossTo));
+    }
   }
 
   /** Puts an offcut where it will be found again. */
   void put(Offcut offcut) {
-    if (offcut == null) {
-      return;
-    }
     if (offcut.acrossTo - offcut.acrossFrom < stock.width) {
       strips.put(offcut);
     } else if (offcut.alongFrom == 0) {

@@ -71,12 +71,12 @@ public final class CuttingPlan {
 
   /** Cuts each piece from the board that it is to share. */
   private static CuttingPlan cutAhead(List<PieceWanted> pieces, Stock stock, SharedBoards shared) {
-    SharedBench bench = new SharedBench(stock, shared);
+    SharedBench bench = new SharedBench(pieces, stock, shared);
     long[] places = new long[4 * pieces.size()];
     int[] boardOf = new int[pieces.size()];
     long[] place = new long[4];
     for (int i = 0; i < boardOf.length; i++) {
-      boardOf[i] = bench.cut(i, pieces.get(i), place);
+      boardOf[i] = bench.cut(i, place);
       System.arraycopy(place, 0, places, 4 * i, 4);
     }
     return new CuttingPlan(pieces, places, boardOf, bench.bench());
@@ -109,14 +109,12 @@ public final class CuttingPlan {
         from = bench.open(whole >= 0 ? whole : stock.kindFor(piece.span(), bench.opened()), i);
       }
       kept[i] = null;
-      Offcut[] rests = bench.cut(piece, from, place);
-      for (int end = 0; end < 2; end++) {
-        boolean forPartner = fresh && partner > i && rests[end] != null
-            && rests[end].holds(pieces.get(partner), bench.boardLength(from.board()));
+      for (Offcut rest : bench.cut(piece, from, place)) {
+        boolean forPartner = fresh && partner > i && rest.holds(pieces.get(partner), bench.boardLength(from.board()));
         if (forPartner) {
-          kept[partner] = rests[end];
+          kept[partner] = rest;
         } else {
-          bench.put(rests[end]);
+          bench.put(rest);
         }
       }
       System.arraycopy(place, 0, places, 4 * i, 4);

@@ -3,37 +3,35 @@ package floorcalc.boards;
 import java.util.Arrays;
 
 /**
- * A length of board that is sawn off first and then cut into one piece, or ripped into a low and a high strip that are cut into
- * pieces each for itself.
+ * A length of board that one piece takes, or a low and a high strip side by side.
  *
  * @param span its length
  * @param ends which factory ends it needs, as bits, see {@link Filler}
- * @param ripAt where it is ripped, from the low edge; 0 if it is not
  * @param pieces the pieces cut from it
  * @param offsets where each begins, from the low end of the part
  */
-record Part(long span, int ends, long ripAt, int[] pieces, long[] offsets) {
+record Part(long span, int ends, int[] pieces, long[] offsets) {
 
   static Part of(int place, PieceWanted piece) {
-    return new Part(piece.span(), bits(piece.ends()), 0, new int[] {place}, new long[1]);
+    return new Part(piece.span(), bits(piece.ends()), new int[] {place}, new long[1]);
   }
 
   /** Two strips that need the same ends, side by side. */
   static Part sideBySide(int low, PieceWanted lowStrip, int high, PieceWanted highStrip) {
     long span = Math.max(lowStrip.span(), highStrip.span());
     boolean atHighEnd = lowStrip.ends() == Ends.HIGH;
-    return new Part(span, bits(lowStrip.ends()), lowStrip.high(), new int[] {low, high},
+    return new Part(span, bits(lowStrip.ends()), new int[] {low, high},
         atHighEnd ? new long[] {span - lowStrip.span(), span - highStrip.span()} : new long[2]);
   }
 
   /** A whole board ripped from end to end, either strip filled with pieces. */
-  static Part ripped(long board, long ripAt, Part lowStrip, Part highStrip) {
+  static Part ripped(long board, Part lowStrip, Part highStrip) {
     int count = lowStrip.pieces.length;
     int[] pieces = Arrays.copyOf(lowStrip.pieces, count + highStrip.pieces.length);
     long[] offsets = Arrays.copyOf(lowStrip.offsets, pieces.length);
     System.arraycopy(highStrip.pieces, 0, pieces, count, highStrip.pieces.length);
     System.arraycopy(highStrip.offsets, 0, offsets, count, highStrip.pieces.length);
-    return new Part(board, Filler.LOW | Filler.HIGH, ripAt, pieces, offsets);
+    return new Part(board, Filler.LOW | Filler.HIGH, pieces, offsets);
   }
 
   static int bits(Ends ends) {

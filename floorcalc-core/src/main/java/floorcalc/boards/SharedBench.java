@@ -4,35 +4,24 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Cuts pieces, in laying order, from the boards that they are to share. A board is opened for its first piece; what none of
- * its pieces needs is used for pieces that would have a board to themselves.
+ * Cuts pieces, in laying order, from the boards that they are to share. A board is opened for its first piece. A piece is cut to
+ * length across the board, then ripped, if what is left then still holds each other piece of the board. Else the section in
+ * which pieces lie side by side is sawn off first and ripped beside its low strips. What none of the pieces of a board needs is
+ * used for pieces that would have a board to themselves.
  */
 final class SharedBench {
+  private final List<PieceWanted> pieces;
   private final SharedBoards shared;
   private final Bench bench;
-  /** The number of each board as opened, or -1. */
-  private final int[] opened;
-  /** How many pieces are still to be cut from each board, and from each part. */
-  private final int[] toCutFromBoard;
-  private final int[] toCutFromPart;
-  private final List<List<Offcut>> ofBoard = new ArrayList<>();
-  private final List<List<Offcut>> ofPart = new ArrayList<>();
+  private final List<List<Integer>> ofBoard;
+  private final Sawing[] sawing;
 
-  SharedBench(Stock stock, SharedBoards shared) {
+  SharedBench(List<PieceWanted> pieces, Stock stock, SharedBoards shared) {
+    this.pieces = pieces;
     this.shared = shared;
     this.bench = new Bench(stock);
-    this.opened = new int[shared.boards];
-    this.toCutFromBoard = new int[shared.boards];
-    this.toCutFromPart = new int[shared.parts.length];
-    for (int b = 0; b < opened.length; b++) {
-      opened[b] = -1;
-      ofBoard.add(null);
-    }
-    for (int i = 0; i < toCutFromPart.length; i++) {
-      toCutFromPart[i] = shared.parts[i].pieces().length;
-      toCutFromBoard[shared.boardOfPart[i]] += toCutFromPart[i];
-      ofPart.add(null);
-    }
+    this.ofBoard = shared.piecesOfBoards();
+    this.sawing = new Sawing[shared.boards];
   }
 
   Bench bench() {
@@ -40,88 +29,113 @@ final class SharedBench {
   }
 
   /** Cuts a piece, writes down where, and returns its board. */
-  int cut(int index, PieceWanted piece, long[] place) {
-    int part = shared.partOf[index];
-    if (part < 0) {
-      Offcut whole = bench.open(0, index);
-      bench.cutAt(piece, 0, whole, place);
-      return whole.board();
-    }
-    int board = shared.boardOfPart[part];
-    if (toCutFromBoard[board] == 1 && opened[board] < 0) {
-      Offcut from = bench.find(piece);
-      if (from == null) {
-        from = bench.open(0, index);
-      }
-      putAll(bench.cut(piece, from, place));
-      toCutFromBoard[board] = 0;
+  int cut(int index, long[] place) {
+    int board = shared.boardOf[index];
+    PieceWanted piece = pieces.get(index);
+    if (board < 0 || ofBoard.get(board).size() == 1) {
+      Offcut from = board < 0 ? null : bench.find(piece);
+      from = from == null ? bench.open(0, index) : from;
+      bench.cut(piece, from, place).forEach(bench::put);
       return from.board();
     }
-    if (opened[board] < 0) {
-      Offcut whole = bench.open(0, index);
-      opened[board] = whole.board();
-      ofBoard.set(board, new ArrayList<>(List.of(whole)));
+    if (sawing[board] == null) {
+      sawing[board] = new Sawing(ofBoard.get(board), bench.open(0, index));
     }
-    long low = shared.along[index];
-    Part region = shared.parts[part];
-    List<Offcut> from = ofBoard.get(board);
-    if (region.ripAt() > 0) {
-      if (ofPart.get(part) == null) {
-        ofPart.set(part, rip(part, from));
-      }
-      from = ofPart.get(part);
+    Sawing here = sawing[board];
+    here.cut(index, place);
+    if (here.toCut == 0) {
+      here.left.forEach(bench::put);
+      sawing[board] = null;
     }
-    Offcut here = take(from, piece, low);
-    keep(from, bench.cutAt(piece, low, here, place));
-    if (--toCutFromPart[part] == 0 && region.ripAt() > 0) {
-      from.forEach(bench::put);
-    }
-    if (--toCutFromBoard[board] == 0) {
-      ofBoard.get(board).forEach(bench::put);
-      ofBoard.set(board, null);
-    }
-    return opened[board];
+    return here.number;
   }
 
-  /** Saws a part off its board and rips it. */
-  private List<Offcut> rip(int part, List<Offcut> from) {
-    long low = shared.partFrom[part];
-    long high = low + shared.parts[part].span();
-    for (int k = 0; k < from.size(); k++) {
-      Offcut offcut = from.get(k);
-      if (offcut.alongFrom <= low && offcut.alongTo >= high) {
-        from.remove(k);
-        keep(from, bench.cross(low, high, offcut));
-        List<Offcut> strips = new ArrayList<>(2);
-        keep(strips, bench.rip(offcut.board(), low, high, shared.parts[part].ripAt()));
-        return strips;
+  /** A board of which pieces are still to be cut. */
+  private final class Sawing {
+    final int number;
+    private final List<Integer> places;
+    private final boolean inTurn;
+    private final List<Offcut> left = new ArrayList<>();
+    private int toCut;
+    private boolean[] sawn;
+
+    Sawing(List<Integer> places, Offcut whole) {
+      this.places = places;
+      this.number = whole.board();
+      this.toCut = places.size();
+      this.sawn = new boolean[toCut];
+      left.add(whole);
+      this.inTurn = canBeCutInTurn(whole);
+    }
+
+    private boolean canBeCutInTurn(Offcut whole) {
+      List<Offcut> rests = new ArrayList<>(List.of(whole));
+      for (int i : places) {
+        Offcut from = holding(rests, low(i), high(i), pieces.get(i).low(), pieces.get(i).high());
+        if (from == null) {
+          return false;
+        }
+        rests.remove(from);
+        rests.addAll(bench.rests(pieces.get(i), low(i), from));
+      }
+      return true;
+    }
+
+    private long low(int piece) {
+      return shared.along[piece];
+    }
+
+    private long high(int piece) {
+      return shared.along[piece] + pieces.get(piece).span();
+    }
+
+    void cut(int index, long[] place) {
+      if (!inTurn && !sawn[places.indexOf(index)]) {
+        saw(index);
+      }
+      PieceWanted piece = pieces.get(index);
+      Offcut from = holding(left, low(index), high(index), piece.low(), piece.high());
+      left.remove(from);
+      left.addAll(bench.cutAt(piece, low(index), from, place));
+      toCut--;
+    }
+
+    /** Saws off the section in which a piece lies beside others, and rips it. */
+    private void saw(int index) {
+      long from = low(index);
+      long to = high(index);
+      int count = 0;
+      int within = 1;
+      long ripAt = 0;
+      while (count < within) {
+        count = within;
+        within = 0;
+        for (int k = 0; k < places.size(); k++) {
+          int i = places.get(k);
+          if (low(i) < to && high(i) > from) {
+            within++;
+            from = Math.min(from, low(i));
+            to = Math.max(to, high(i));
+            ripAt = pieces.get(i).low() == 0 ? Math.max(ripAt, pieces.get(i).high()) : ripAt;
+            sawn[k] = true;
+          }
+        }
+      }
+      if (count > 1) {
+        Offcut whole = holding(left, from, to, 0, 0);
+        left.remove(whole);
+        left.addAll(bench.cross(from, to, whole));
+        left.addAll(bench.rip(number, from, to, ripAt));
       }
     }
-    throw new IllegalStateException("a part does not lie in what is left of its board");
-  }
 
-  private static Offcut take(List<Offcut> from, PieceWanted piece, long low) {
-    for (int k = 0; k < from.size(); k++) {
-      Offcut offcut = from.get(k);
-      if (offcut.alongFrom <= low && offcut.alongTo >= low + piece.span() && offcut.acrossFrom <= piece.low()
-          && offcut.acrossTo >= piece.high()) {
-        return from.remove(k);
+    private Offcut holding(List<Offcut> offcuts, long from, long to, long low, long high) {
+      for (Offcut offcut : offcuts) {
+        if (offcut.alongFrom <= from && offcut.alongTo >= to && offcut.acrossFrom <= low && offcut.acrossTo >= high) {
+          return offcut;
+        }
       }
-    }
-    throw new IllegalStateException("a piece does not lie in what is left of its board");
-  }
-
-  private static void keep(List<Offcut> into, Offcut[] offcuts) {
-    for (Offcut offcut : offcuts) {
-      if (offcut != null) {
-        into.add(offcut);
-      }
-    }
-  }
-
-  private void putAll(Offcut[] offcuts) {
-    for (Offcut offcut : offcuts) {
-      bench.put(offcut);
+      return null;
     }
   }
 }

@@ -10,22 +10,15 @@ import java.util.List;
  */
 final class SharedBoards {
   final int boards;
-  /** The part that each piece is cut from, by number; -1 for a piece that is a whole board. */
-  final int[] partOf;
+  /** The board of each piece; -1 for a piece that is a whole board, or was not shared out. */
+  final int[] boardOf;
   /** Where each piece begins, from the low end of its board. */
   final long[] along;
-  final Part[] parts;
-  final int[] boardOfPart;
-  /** Where each part begins, from the low end of its board. */
-  final long[] partFrom;
 
-  private SharedBoards(int boards, int[] partOf, long[] along, Part[] parts, int[] boardOfPart, long[] partFrom) {
+  private SharedBoards(int boards, int[] boardOf, long[] along) {
     this.boards = boards;
-    this.partOf = partOf;
+    this.boardOf = boardOf;
     this.along = along;
-    this.parts = parts;
-    this.boardOfPart = boardOfPart;
-    this.partFrom = partFrom;
   }
 
   /** Fills boards with parts. Between two ends, other parts follow the low one, so that what is left is in one length. */
@@ -33,48 +26,46 @@ final class SharedBoards {
     Filler filler = new Filler(parts.stream().mapToLong(Part::span).toArray(), parts.stream().mapToInt(Part::ends).toArray(),
         stock.longest(), stock.kerf);
     filler.fill(least, steps);
-    int[] boardOfPart = filler.boardOf();
-    long[] next = new long[filler.boards()];
-    long[] partFrom = new long[parts.size()];
+    long[] next = new long[filler.boards];
+    int[] boardOf = new int[pieces];
+    Arrays.fill(boardOf, -1);
+    long[] along = new long[pieces];
     for (int pass = 0; pass < 2; pass++) {
-      for (int i = 0; i < partFrom.length; i++) {
+      for (int i = 0; i < parts.size(); i++) {
         Part part = parts.get(i);
+        int board = filler.boardOf[i];
         boolean low = (part.ends() & Filler.LOW) != 0;
-        if (part.ends() == Filler.HIGH) {
-          partFrom[i] = stock.longest() - part.span();
-        } else if (low == (pass == 0)) {
-          partFrom[i] = next[boardOfPart[i]];
-          next[boardOfPart[i]] += part.span() + stock.kerf;
+        if (low != (pass == 0)) {
+          continue;
+        }
+        long from = part.ends() == Filler.HIGH ? stock.longest() - part.span() : next[board];
+        next[board] += part.ends() == Filler.HIGH ? 0 : part.span() + stock.kerf;
+        for (int k = 0; k < part.pieces().length; k++) {
+          boardOf[part.pieces()[k]] = board;
+          along[part.pieces()[k]] = from + part.offsets()[k];
         }
       }
     }
-    int[] partOf = new int[pieces];
-    Arrays.fill(partOf, -1);
-    long[] along = new long[pieces];
-    for (int i = 0; i < partFrom.length; i++) {
-      Part part = parts.get(i);
-      for (int k = 0; k < part.pieces().length; k++) {
-        partOf[part.pieces()[k]] = i;
-        along[part.pieces()[k]] = partFrom[i] + part.offsets()[k];
-      }
-    }
-    return new SharedBoards(filler.boards(), partOf, along, parts.toArray(Part[]::new), boardOfPart, partFrom);
+    return new SharedBoards(filler.boards, boardOf, along);
   }
 
-  /** What is cut from each board as one strip of it. */
-  List<Part> strips(long board) {
-    List<List<Integer>> inBoard = new ArrayList<>();
+  /** The pieces of each board, in laying order. */
+  List<List<Integer>> piecesOfBoards() {
+    List<List<Integer>> pieces = new ArrayList<>(boards);
     for (int b = 0; b < boards; b++) {
-      inBoard.add(new ArrayList<>(2));
+      pieces.add(new ArrayList<>(2));
     }
-    for (int i = 0; i < parts.length; i++) {
-      inBoard.get(boardOfPart[i]).add(i);
+    for (int i = 0; i < boardOf.length; i++) {
+      if (boardOf[i] >= 0) {
+        pieces.get(boardOf[i]).add(i);
+      }
     }
-    List<Part> strips = new ArrayList<>(boards);
-    for (List<Integer> inOne : inBoard) {
-      int[] pieces = inOne.stream().flatMapToInt(i -> Arrays.stream(parts[i].pieces())).toArray();
-      strips.add(new Part(board, Filler.LOW | Filler.HIGH, 0, pieces, Arrays.stream(pieces).mapToLong(p -> along[p]).toArray()));
-    }
-    return strips;
+    return pieces;
+  }
+
+  /** What is cut from each board, as one part. */
+  List<Part> strips(long board) {
+    return piecesOfBoards().stream().map(pieces -> new Part(board, Filler.LOW | Filler.HIGH,
+        pieces.stream().mapToInt(i -> i).toArray(), pieces.stream().mapToLong(i -> along[i]).toArray())).toList();
   }
 }

@@ -97,7 +97,7 @@ final class StripPairs {
       List<Part> lowStrips = strips(lows.stream().filter(i -> pieces.get(i).high() <= rip).toList());
       List<Part> highStrips = strips(highs.stream().filter(i -> pieces.get(i).low() >= rip + stock.kerf).toList());
       for (int b = 0; b < Math.min(lowStrips.size(), highStrips.size()); b++) {
-        boards.add(Part.ripped(stock.longest(), rip, lowStrips.get(b), highStrips.get(b)));
+        boards.add(Part.ripped(stock.longest(), lowStrips.get(b), highStrips.get(b)));
         remove(lows, lowStrips.get(b));
         remove(highs, highStrips.get(b));
       }

@@ -10,7 +10,7 @@ import java.util.List;
 /**
  * What is left of one board as its pieces are cut, one after the other. Each cut is made in the rest that holds it.
  * Normally that rest is crosscut to length and the piece then ripped; where a later piece reaches past the end of this
- * one, the rest is ripped first. Not thread-safe.
+ * one, the rest is ripped first, or the section in which pieces lie side by side is crosscut and ripped. Not thread-safe.
  */
 final class Rests {
   private final Length kerf;
@@ -39,9 +39,9 @@ final class Rests {
         .orElseThrow(() -> new IllegalArgumentException("board " + cut.board()
             + " has no room left for the piece at " + cut.alongFrom() + ", or its pieces cannot be sawn apart"));
     List<LaidPiece> fromStock = later.stream().filter(piece -> stock.holds(piece.from())).toList();
-    List<Part> crosscut = crosscutFirst(stock, cut);
-    boolean fits = fromStock.stream().allMatch(piece -> crosscut.stream().anyMatch(part -> part.holds(piece.from())));
-    List<Part> parts = (fits ? crosscut : ripFirst(stock, cut)).stream().filter(Part::isSomething).toList();
+    List<Part> parts = List.of(crosscutFirst(stock, cut), ripFirst(stock, cut), sectionFirst(stock, cut, fromStock)).stream()
+        .filter(way -> fromStock.stream().allMatch(piece -> way.stream().anyMatch(part -> part.holds(piece.from()))))
+        .findFirst().orElseGet(() -> crosscutFirst(stock, cut)).stream().filter(Part::isSomething).toList();
     free.remove(stock);
     free.addAll(parts);
     List<Rest> rests = new ArrayList<>();
@@ -59,6 +59,31 @@ final class Rests {
         new Part(cut.alongTo().plus(kerf), stock.alongTo, stock.acrossFrom, stock.acrossTo),
         new Part(cut.alongFrom(), cut.alongTo(), stock.acrossFrom, cut.acrossFrom().minus(kerf)),
         new Part(cut.alongFrom(), cut.alongTo(), cut.acrossTo().plus(kerf), stock.acrossTo));
+  }
+
+  /** The section in which this piece lies beside later ones, ripped above its low strips. */
+  private List<Part> sectionFirst(Part stock, Cut cut, List<LaidPiece> later) {
+    Length from = cut.alongFrom();
+    Length to = cut.alongTo();
+    Length ripAt = cut.acrossFrom().equals(stock.acrossFrom) ? cut.acrossTo() : stock.acrossFrom;
+    List<Cut> others = new ArrayList<>(later.stream().map(LaidPiece::from).toList());
+    for (int i = 0; i < others.size(); i++) {
+      Cut other = others.get(i);
+      if (other.alongFrom().compareTo(to) < 0 && other.alongTo().compareTo(from) > 0) {
+        from = from.min(other.alongFrom());
+        to = to.max(other.alongTo());
+        ripAt = other.acrossFrom().equals(stock.acrossFrom) ? ripAt.max(other.acrossTo()) : ripAt;
+        others.remove(i);
+        i = -1;
+      }
+    }
+    Part low = new Part(from, to, stock.acrossFrom, ripAt);
+    Part high = new Part(from, to, ripAt.plus(kerf), stock.acrossTo);
+    List<Part> parts = new ArrayList<>(List.of(new Part(stock.alongFrom, from.minus(kerf), stock.acrossFrom, stock.acrossTo),
+        new Part(to.plus(kerf), stock.alongTo, stock.acrossFrom, stock.acrossTo)));
+    parts.addAll(low.holds(cut) ? crosscutFirst(low, cut) : high.holds(cut) ? crosscutFirst(high, cut) : List.of());
+    parts.add(low.holds(cut) ? high : low);
+    return parts;
   }
 
   private List<Part> ripFirst(Part stock, Cut cut) {
