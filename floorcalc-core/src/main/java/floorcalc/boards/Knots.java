@@ -57,8 +57,19 @@ final class Knots {
     return knots[index];
   }
 
+  /** Where a length lies: 0 before all knots, one more beyond each knot, one more beyond the longest that can have a partner. */
+  int place(long length) {
+    return length > most ? knots.length + 1 : below(length) + 1;
+  }
+
+  /** How far a length lies between two knots, from 0 to 1; 0 where no knot follows or none goes before. */
+  double share(long length) {
+    int below = length > most ? -1 : below(length);
+    return below < 0 || below == knots.length - 1 ? 0 : share(below, length);
+  }
+
   /** The last knot below a length, or -1. */
-  int below(long length) {
+  private int below(long length) {
     int j = length < least ? -1 : Math.min(knots.length - 1, (int) ((length - least) * perSpacing) + 1);
     while (j >= 0 && knots[j] >= length) {
       j--;

@@ -1,7 +1,6 @@
 package floorcalc.boards;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,26 +18,16 @@ final class PhaseCosts {
 
   private final Stock stock;
   private final long board;
-  private final long least;
-  private final double cell;
-  private final double cells;
-  private final long[] edges;
   private final List<long[]> sorts = new ArrayList<>();
   private final int[] sortOf;
   private final double[][] cost;
   private final long[][] start;
-  private PriceList prices;
+  private final PhaseWays[] ways;
+  private Knots knots;
 
   PhaseCosts(List<Run> runs, Stock stock) {
     this.stock = stock;
     this.board = stock.longest();
-    this.least = Math.max(1, stock.minimumPiece);
-    this.cell = (double) board / CELLS;
-    this.cells = CELLS / (double) board;
-    this.edges = new long[CELLS];
-    for (int i = 0; i < CELLS; i++) {
-      edges[i] = Math.round(i * cell);
-    }
     this.sortOf = new int[runs.size()];
     Map<Long, Map<Long, Integer>> known = new HashMap<>();
     for (int i = 0; i < sortOf.length; i++) {
@@ -51,6 +40,7 @@ final class PhaseCosts {
     }
     this.cost = new double[sorts.size()][CELLS];
     this.start = new long[sorts.size()][CELLS];
+    this.ways = new PhaseWays[sorts.size()];
   }
 
   int sorts() {
@@ -81,79 +71,19 @@ final class PhaseCosts {
   }
 
   double cellLength() {
-    return cell;
+    return (double) board / CELLS;
   }
 
   void priceAt(PriceList list) {
-    this.prices = list;
-    for (int sort = 0; sort < cost.length; sort++) {
-      Arrays.fill(cost[sort], NEVER);
-      fill(sort, sorts.get(sort)[0], sorts.get(sort)[1]);
-    }
-  }
-
-  private void fill(int sort, long span, long place) {
-    if (span <= board) {
-      double price = prices.singlePiece(span);
-      for (int i = 0; i < CELLS; i++) {
-        keep(sort, i, span, price);
+    if (list.knots() != knots) {
+      knots = list.knots();
+      for (int sort = 0; sort < ways.length; sort++) {
+        ways[sort] = new PhaseWays(stock, knots, sorts.get(sort)[0], sorts.get(sort)[1]);
       }
     }
-    long rest = span % board;
-    long whole = span / board;
-    long fitting = board - stock.kerf;
-    Knots knots = prices.knots();
-    for (int j = 0; j < knots.count(); j++) {
-      long knot = knots.at(j);
-      tryStart(sort, fitting - knot, rest, whole, place);
-      tryStart(sort, fitting - knot - 1, rest, whole, place);
-      tryStart(sort, rest - knot, rest, whole, place);
-      tryStart(sort, rest - knot - 1, rest, whole, place);
-    }
-    for (int i = 0; i < CELLS; i++) {
-      tryStart(sort, edges[i] - place, rest, whole, place);
-    }
-    tryStart(sort, least, rest, whole, place);
-    tryStart(sort, rest - least, rest, whole, place);
-    tryStart(sort, rest, rest, whole, place);
-    tryStart(sort, rest + 1, rest, whole, place);
-    tryStart(sort, board, rest, whole, place);
-    tryStart(sort, fitting - least + 1, rest, whole, place);
-    tryStart(sort, rest - fitting + least - 1, rest, whole, place);
-  }
-
-  /** Tries a start piece, of a length more than a board below zero and at most a board. */
-  private void tryStart(int sort, long wanted, long rest, long whole, long place) {
-    long piece = wanted > 0 ? wanted : wanted + board;
-    if (piece < least && piece != board) {
-      return;
-    }
-    long end = rest - piece;
-    long between = whole;
-    if (end < 0) {
-      end += board;
-      between--;
-    }
-    if (end > 0 && end < least || between < 0 || between == 0 && end == 0) {
-      return;
-    }
-    double price = between + (piece == board ? 1 : prices.startPiece(piece)) + (end == 0 ? 0 : prices.endPiece(end));
-    long phase = piece + place;
-    double at = (phase >= board ? phase - board : phase) * cells;
-    int in = Math.min(CELLS - 1, (int) at);
-    keep(sort, in, piece, price);
-    if ((at - in) * cell <= 2) {
-      keep(sort, in == 0 ? CELLS - 1 : in - 1, piece, price);
-    }
-    if ((in + 1 - at) * cell <= 2) {
-      keep(sort, in == CELLS - 1 ? 0 : in + 1, piece, price);
-    }
-  }
-
-  private void keep(int sort, int in, long piece, double price) {
-    if (price < cost[sort][in]) {
-      cost[sort][in] = price;
-      start[sort][in] = piece;
+    for (int sort = 0; sort < ways.length; sort++) {
+      long span = sorts.get(sort)[0];
+      ways[sort].priceAt(list, span <= board ? list.singlePiece(span) : NEVER, cost[sort], start[sort]);
     }
   }
 }

@@ -18,7 +18,8 @@ final class PhasePath {
   private final double[] weights;
   private final double[][] least;
   private final double[] window = new double[CELLS];
-  private final int[] queue = new int[3 * CELLS + 2];
+  private final double[] around = new double[2 * CELLS];
+  private final double[] beginning = new double[2 * CELLS];
 
   PhasePath(List<Run> runs, double[] weights, Stock stock, PhaseCosts costs) {
     this.count = runs.size();
@@ -76,29 +77,34 @@ final class PhasePath {
       Arrays.fill(window, values[lowest(values, 0, CELLS)]);
       return;
     }
+    // Least values of stretches of one length: of the end of one block and the beginning of the next.
     int length = CELLS - 2 * apart + 1;
-    int head = 0;
-    int tail = 0;
-    for (int t = 0; t < CELLS + length - 1; t++) {
-      double value = values[(t + apart) % CELLS];
-      while (tail > head && values[(queue[tail - 1] + apart) % CELLS] >= value) {
-        tail--;
+    int all = CELLS + length - 1;
+    for (int t = 0; t < all; t++) {
+      around[t] = values[(t + apart) & (CELLS - 1)];
+    }
+    for (int block = 0; block < all; block += length) {
+      int end = Math.min(all, block + length);
+      double least = around[block];
+      for (int t = block; t < end; t++) {
+        least = Math.min(least, around[t]);
+        beginning[t] = least;
       }
-      queue[tail++] = t;
-      int first = t - length + 1;
-      if (first >= 0) {
-        while (queue[head] < first) {
-          head++;
-        }
-        window[first] = values[(queue[head] + apart) % CELLS];
+      least = around[end - 1];
+      for (int t = end - 1; t >= block; t--) {
+        least = Math.min(least, around[t]);
+        around[t] = least;
       }
+    }
+    for (int t = 0; t < CELLS; t++) {
+      window[t] = Math.min(around[t], beginning[t + length - 1]);
     }
   }
 
   private static int lowest(double[] values, int from, int length) {
-    int best = from % CELLS;
+    int best = from & (CELLS - 1);
     for (int i = 1; i < length; i++) {
-      int at = (from + i) % CELLS;
+      int at = (from + i) & (CELLS - 1);
       if (values[at] < values[best]) {
         best = at;
       }

@@ -14,6 +14,7 @@ import java.util.Arrays;
 final class PieceTally {
   private static final double STEEP = 30;
   private static final int POWERS = 64;
+  private static final int CELLS = 64;
   private static final double[] POWER = powers();
   /** The share of a stretch between two lengths that weighs even if it is short. */
   private static final double LEAST_SHARE = 0.02;
@@ -30,9 +31,15 @@ final class PieceTally {
   private double[] power;
   private double[] sum;
   private int marks;
+  /** The first mark in each cell of a board's length or beyond it. */
+  private final int[] firstIn = new int[CELLS + 1];
+  private final double cells;
+  private final double perFitting;
 
   PieceTally(Stock stock, int rows) {
     this.fitting = stock.longest() - stock.kerf;
+    this.cells = CELLS / (double) stock.longest();
+    this.perFitting = 1 / (double) fitting;
     this.ends = new long[rows + 8];
     this.partners = new long[rows + 8];
     this.at = new long[2 * rows + 20];
@@ -141,6 +148,7 @@ final class PieceTally {
     int partner = 0;
     int now = endCount;
     long low = 0;
+    int cell = 0;
     marks = 0;
     sum[0] = 0;
     long mark = Long.MIN_VALUE;
@@ -151,8 +159,12 @@ final class PieceTally {
       at[marks] = mark;
       load[marks] = now;
       power[marks] = power(now + whole - reference);
-      sum[marks + 1] = sum[marks] + (LEAST_SHARE + (double) (high - low) / fitting) * power[marks];
+      sum[marks + 1] = sum[marks] + (LEAST_SHARE + (high - low) * perFitting) * power[marks];
       marks++;
+      int last = next == Long.MAX_VALUE ? CELLS : cellOf(next);
+      while (cell <= last) {
+        firstIn[cell++] = marks;
+      }
       if (next == Long.MAX_VALUE) {
         return;
       }
@@ -187,22 +199,20 @@ final class PieceTally {
   /** What the stretch before a mark weighs beyond a length in it. */
   private double beyond(int mark, long length, double share) {
     long next = mark < marks ? at[mark] : fitting;
-    return mark == 0 || next <= length ? 0 : (share + (double) (next - length) / fitting) * power[mark - 1];
+    return mark == 0 || next <= length ? 0 : (share + (next - length) * perFitting) * power[mark - 1];
   }
 
   /** The first mark at a length or beyond it. */
   private int firstAt(long length) {
-    int low = 0;
-    int high = marks;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (at[middle] < length) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
+    int mark = firstIn[cellOf(length)];
+    while (mark < marks && at[mark] < length) {
+      mark++;
     }
-    return low;
+    return mark;
+  }
+
+  private int cellOf(long length) {
+    return (int) Math.max(0, Math.min(CELLS, length * cells));
   }
 
   /** The number of boards with one more run, exactly; after {@link #weigh}. */

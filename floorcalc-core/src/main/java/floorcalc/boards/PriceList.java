@@ -16,9 +16,9 @@ final class PriceList {
   private final long least;
   private final long most;
   private final Knots knots;
-  /** How high u is at each knot, and just beyond it. */
-  private final double[] at;
-  private final double[] beyond;
+  /** For each place between knots how high u is at its low end, and how much it rises over it. */
+  private final double[] low;
+  private final double[] rising;
 
   /**
    * @param rises the share of all rise just beyond each knot, then between each knot and the next, then beyond all
@@ -31,15 +31,16 @@ final class PriceList {
     this.most = fitting - least;
     this.knots = knots;
     int count = knots.count();
-    this.at = new double[count];
-    this.beyond = new double[count];
+    this.low = new double[count + 2];
+    this.rising = new double[count + 2];
     double sum = 0;
     for (int j = 0; j < count; j++) {
       sum += j == 0 ? 0 : rises[count + j - 1];
-      at[j] = Math.min(1, sum);
+      rising[j] = j == 0 ? 0 : Math.min(1, sum) - low[j];
       sum += rises[j];
-      beyond[j] = Math.min(1, sum);
+      low[j + 1] = Math.min(1, sum);
     }
+    low[count + 1] = 1;
   }
 
   /** Tells whether any two pieces can come from one board at all. */
@@ -52,25 +53,21 @@ final class PriceList {
   }
 
   double endPiece(long length) {
-    return length > most ? 1 : rise(length);
+    return used(length);
   }
 
   double startPiece(long length) {
     long partner = fitting - length;
-    return partner < least ? 1 : 1 - rise(Math.min(partner, most));
+    return partner < least ? 1 : 1 - used(Math.min(partner, most));
   }
 
-  /** u at a length that is at most the longest that can have a partner. */
-  private double rise(long length) {
-    int j = knots.below(length);
-    if (j < 0) {
-      return 0;
-    }
-    if (j == at.length - 1) {
-      return beyond[j];
-    }
-    long low = knots.at(j);
-    return beyond[j] + (at[j + 1] - beyond[j]) * (length - low) / (knots.at(j + 1) - low);
+  /** u at a place told by {@link Knots#place} and {@link Knots#share}. */
+  double rise(int place, double share) {
+    return low[place] + rising[place] * share;
+  }
+
+  private double used(long length) {
+    return rise(knots.place(length), knots.share(length));
   }
 
   /** The least rise over any stretch that a single piece can take. */
@@ -94,9 +91,5 @@ final class PriceList {
       }
     }
     return Math.max(0, least);
-  }
-
-  private double used(long length) {
-    return length > most ? 1 : rise(length);
   }
 }

@@ -23,6 +23,13 @@ final class RunTable {
   final int[] before;
   /** Runs three in a row, each touching the one before alone, as (last, middle, first); for each run those it belongs to. */
   final int[][][] threes;
+  /** What is left of each run's length beyond whole boards, and how many those are. */
+  final long[] rest;
+  private final long[] boards;
+  /** The place of each run's low end within a board's length. */
+  private final long[] phase;
+  /** Start pieces worth trying whatever lies beside each run. */
+  final long[][] plain;
   private final long[][][] contacts;
   private final long[][] longest;
 
@@ -33,6 +40,9 @@ final class RunTable {
     this.from = new long[count];
     this.span = new long[count];
     this.before = new int[count];
+    this.rest = new long[count];
+    this.boards = new long[count];
+    this.phase = new long[count];
     List<List<Integer>> touching = lists();
     List<List<long[]>> where = new ArrayList<>();
     for (int k = 0; k < count; k++) {
@@ -42,6 +52,9 @@ final class RunTable {
       Run run = runs.get(k);
       from[k] = run.from();
       span[k] = run.span();
+      rest[k] = span[k] % board;
+      boards[k] = span[k] / board;
+      phase[k] = Math.floorMod(from[k], board);
       before[k] = run.neighbourCount() == 1 ? run.neighbour(0) : -1;
       for (int i = 0; i < run.neighbourCount(); i++) {
         touching.get(k).add(run.neighbour(i));
@@ -59,6 +72,22 @@ final class RunTable {
       longest[k] = Arrays.stream(contacts[k]).mapToLong(RunTable::longestOf).toArray();
     }
     this.threes = threes();
+    this.plain = new long[count][];
+    for (int k = 0; k < count; k++) {
+      plain[k] = plainStarts(span[k], board - stock.kerf);
+    }
+  }
+
+  private long[] plainStarts(long length, long fitting) {
+    long[] starts = {board, length, least, length - least, fitting - least, length - fitting + least, (length + fitting) / 2,
+        (length - board + fitting) / 2, length / 2};
+    return Arrays.stream(starts).map(this::withinBoard).distinct().toArray();
+  }
+
+  /** A start piece longer or shorter by whole boards, such that it comes from one board. */
+  long withinBoard(long start) {
+    long within = Math.floorMod(start, board);
+    return within == 0 ? board : within;
   }
 
   private List<List<Integer>> lists() {
@@ -105,7 +134,7 @@ final class RunTable {
     if (start == 0 || start == span[run]) {
       return span[run] == board ? 1 : 0;
     }
-    return (span[run] - start) / board + (start == board ? 1 : 0);
+    return boards[run] - (start > rest[run] ? 1 : 0) + (start == board ? 1 : 0);
   }
 
   /** The start piece that is cut, or 0 if there is none or it is a whole board. */
@@ -115,7 +144,13 @@ final class RunTable {
 
   /** The end piece that is cut, or 0 if there is none or it is a whole board. */
   long cutEnd(int run, long start) {
-    return (span[run] - start) % board;
+    long end = rest[run] - start;
+    return end < 0 ? end + board : end;
+  }
+
+  /** How far the low end of a run lies beyond that of another, less whole boards. */
+  long apart(int run, int other) {
+    return phase[run] - phase[other];
   }
 
   /** Tells whether start and end piece are long enough and no longer than a board. */
@@ -127,7 +162,7 @@ final class RunTable {
     if (start < 0 || start > length || start > board || start < least && start != board) {
       return false;
     }
-    long end = (length - start) % board;
+    long end = cutEnd(run, start);
     return end == 0 || end >= least;
   }
 
@@ -137,16 +172,17 @@ final class RunTable {
     if (!hasJoint(run, start) || !hasJoint(other, otherStart)) {
       return false;
     }
-    long joint = from[run] + start;
-    long otherJoint = from[other] + otherStart;
-    long after = Math.floorMod(joint - otherJoint, board);
+    long after = phase[run] + start - phase[other] - otherStart;
+    after += after < 0 ? board : 0;
+    after += after < 0 ? board : 0;
+    after -= after >= board ? board : 0;
     if (after >= offset && board - after >= offset) {
       return false;
     }
     if (longest[run][link] >= board + offset) {
       return true;
     }
-    return nearWhereTheyTouch(run, joint, other, otherJoint, contacts[run][link], offset);
+    return nearWhereTheyTouch(run, from[run] + start, other, from[other] + otherStart, contacts[run][link], offset);
   }
 
   /** Each joint may lie in another stretch of the contact. */

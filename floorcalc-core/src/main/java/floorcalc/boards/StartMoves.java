@@ -124,19 +124,13 @@ final class StartMoves {
       tries[tryCount++] = 0;
       tries[tryCount++] = span;
     }
-    add(table.board);
-    add(span);
-    add(table.least);
-    add(span - table.least);
-    add(fitting - table.least);
-    add(span - fitting + table.least);
-    add((span + fitting) / 2);
-    add((span - table.board + fitting) / 2);
-    add(span / 2);
+    for (long start : table.plain[run]) {
+      tries[tryCount++] = start;
+    }
     for (int i = 0; i < table.touched[run].length && i < 12; i++) {
       int other = table.touched[run][i];
       if (placed[other] && table.hasJoint(other, start[other])) {
-        long joint = table.from[other] + start[other] - table.from[run];
+        long joint = start[other] + table.apart(other, run);
         add(joint + offset);
         add(joint - offset);
       }
@@ -150,7 +144,7 @@ final class StartMoves {
     }
     for (int i = first; i < tally.partnerCount(); i += skip) {
       if (i == first || tally.partner(i) != tally.partner(i - skip)) {
-        add(span - tally.partner(i));
+        add(table.rest[run] - tally.partner(i));
       }
     }
   }
@@ -193,8 +187,15 @@ final class StartMoves {
 
   private void add(long piece) {
     if (tryCount < MOST) {
-      long start = Math.floorMod(piece, table.board);
-      tries[tryCount++] = start == 0 ? table.board : start;
+      // Few boards off at most: cheaper than a division.
+      long start = piece;
+      while (start <= 0) {
+        start += table.board;
+      }
+      while (start > table.board) {
+        start -= table.board;
+      }
+      tries[tryCount++] = start;
     }
   }
 
