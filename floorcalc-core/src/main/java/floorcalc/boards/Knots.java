@@ -104,21 +104,21 @@ final class Knots {
     return rises;
   }
 
-  /** Adds, for each rise, how much of it an end piece pays. */
-  void addEndPiece(long length, double[] paid) {
+  /** Adds, for each rise, how much of it an end piece pays, some times over. */
+  void addEndPiece(long length, int times, double[] paid) {
     if (length > most) {
-      addAll(paid);
+      addAll(times, paid);
       return;
     }
     int below = below(length);
     for (int j = 0; j <= below; j++) {
-      paid[j] += 1;
+      paid[j] += times;
     }
     for (int j = 1; j <= below; j++) {
-      paid[knots.length + j - 1] += 1;
+      paid[knots.length + j - 1] += times;
     }
-    if (below + 1 < knots.length) {
-      paid[knots.length + below] += share(below, length);
+    if (below + 1 < knots.length && below >= 0) {
+      paid[knots.length + below] += times * share(below, length);
     }
   }
 
@@ -126,7 +126,7 @@ final class Knots {
   void addStartPiece(long length, double[] paid) {
     long partner = fitting - length;
     if (partner < least) {
-      addAll(paid);
+      addAll(1, paid);
       return;
     }
     int below = below(Math.min(partner, most));
@@ -146,9 +146,9 @@ final class Knots {
     return (double) (length - knots[below]) / (knots[below + 1] - knots[below]);
   }
 
-  private static void addAll(double[] paid) {
+  private static void addAll(int times, double[] paid) {
     for (int j = 0; j < paid.length; j++) {
-      paid[j] += 1;
+      paid[j] += times;
     }
   }
 }

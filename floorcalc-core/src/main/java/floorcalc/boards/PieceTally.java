@@ -14,16 +14,20 @@ import java.util.Arrays;
 final class PieceTally {
   private static final double STEEP = 30;
   private static final int POWERS = 64;
-  private static final int CELLS = 64;
+  /** There are at most two to this power cells. */
+  private static final int CELL_DIGITS = 7;
   private static final double[] POWER = powers();
   /** The share of a stretch between two lengths that weighs even if it is short. */
   private static final double LEAST_SHARE = 0.02;
 
   private final long fitting;
-  private long[] ends;
-  private long[] partners;
+  private final double perFitting;
+  /** So many binary digits of a length are left out to find its cell. */
+  private final int shift;
+  /** End pieces and the partners of start pieces in rising order: twice the length, and one more for a partner. */
+  private long[] keys;
+  private int count;
   private int endCount;
-  private int partnerCount;
   private long whole;
 
   private long[] at;
@@ -32,20 +36,22 @@ final class PieceTally {
   private double[] sum;
   private int marks;
   /** The first mark in each cell of a board's length or beyond it. */
-  private final int[] firstIn = new int[CELLS + 1];
-  private final double cells;
-  private final double perFitting;
+  private final int[] firstIn;
 
   PieceTally(Stock stock, int rows) {
     this.fitting = stock.longest() - stock.kerf;
-    this.cells = CELLS / (double) stock.longest();
     this.perFitting = 1 / (double) fitting;
-    this.ends = new long[rows + 8];
-    this.partners = new long[rows + 8];
-    this.at = new long[2 * rows + 20];
-    this.load = new int[2 * rows + 20];
-    this.power = new double[2 * rows + 20];
-    this.sum = new double[2 * rows + 20];
+    this.shift = Math.max(0, 64 - Long.numberOfLeadingZeros(stock.longest()) - CELL_DIGITS);
+    this.firstIn = new int[(int) (stock.longest() >> shift) + 1];
+    this.keys = new long[2 * rows + 16];
+    makeRoom();
+  }
+
+  private void makeRoom() {
+    this.at = new long[keys.length + 2];
+    this.load = new int[at.length];
+    this.power = new double[at.length];
+    this.sum = new double[at.length + 1];
   }
 
   private static double[] powers() {
@@ -68,69 +74,75 @@ final class PieceTally {
   void add(long start, long end, long boards) {
     whole += boards;
     if (end > 0) {
-      ends = insert(ends, endCount++, end);
+      endCount++;
+      insert(2 * end);
     }
     if (start > 0) {
-      partners = insert(partners, partnerCount++, fitting - start);
+      insert(2 * (fitting - start) + 1);
     }
   }
 
   void remove(long start, long end, long boards) {
     whole -= boards;
     if (end > 0) {
-      delete(ends, endCount--, end);
+      endCount--;
+      delete(2 * end);
     }
     if (start > 0) {
-      delete(partners, partnerCount--, fitting - start);
+      delete(2 * (fitting - start) + 1);
     }
   }
 
-  private static long[] insert(long[] sorted, int count, long value) {
-    long[] values = count == sorted.length ? Arrays.copyOf(sorted, 2 * count) : sorted;
-    int i = count;
-    while (i > 0 && values[i - 1] > value) {
-      values[i] = values[i - 1];
+  private void insert(long key) {
+    if (count == keys.length) {
+      keys = Arrays.copyOf(keys, 2 * count);
+      makeRoom();
+    }
+    int i = count++;
+    while (i > 0 && keys[i - 1] > key) {
+      keys[i] = keys[i - 1];
       i--;
     }
-    values[i] = value;
-    return values;
+    keys[i] = key;
   }
 
-  private static void delete(long[] sorted, int count, long value) {
-    int i = Arrays.binarySearch(sorted, 0, count, value);
-    System.arraycopy(sorted, i + 1, sorted, i, count - i - 1);
+  private void delete(long key) {
+    int i = --count;
+    long moved = keys[i];
+    while (moved != key) {
+      i--;
+      long next = keys[i];
+      keys[i] = moved;
+      moved = next;
+    }
   }
 
-  int endCount() {
-    return endCount;
+  /** How many end pieces and start pieces are counted. */
+  int count() {
+    return count;
   }
 
-  int partnerCount() {
-    return partnerCount;
+  /** Tells whether a piece, in rising order of {@link #length}, is an end piece. */
+  boolean isEnd(int index) {
+    return (keys[index] & 1) == 0;
   }
 
-  /** An end piece, in rising order. */
-  long end(int index) {
-    return ends[index];
+  /** The length of an end piece, or of the longest that fits beside a start piece. */
+  long length(int index) {
+    return keys[index] >> 1;
   }
 
-  /** The longest end piece that fits beside a start piece, in rising order. */
-  long partner(int index) {
-    return partners[index];
+  /** Tells whether a piece is like the one before it. */
+  boolean isAgain(int index) {
+    return index > 0 && keys[index] == keys[index - 1];
   }
 
   /** The number of boards, exactly. */
   int boards() {
     int now = endCount;
     int most = now;
-    int end = 0;
-    for (int i = 0; i < partnerCount; i++) {
-      long mark = partners[i];
-      while (end < endCount && ends[end] <= mark) {
-        end++;
-        now--;
-      }
-      now++;
+    for (int i = 0; i < count; i++) {
+      now += (int) (keys[i] & 1) * 2 - 1;
       most = Math.max(most, now);
     }
     return (int) (whole + most);
@@ -138,47 +150,31 @@ final class PieceTally {
 
   /** Finds the loads, and their unevenness as seen from a number of boards. */
   void weigh(int reference) {
-    if (at.length < endCount + partnerCount + 2) {
-      at = new long[2 * (endCount + partnerCount) + 2];
-      load = new int[at.length];
-      power = new double[at.length];
-      sum = new double[at.length];
-    }
-    int end = 0;
-    int partner = 0;
+    int beyond = (int) (whole - reference) + POWERS;
     int now = endCount;
     long low = 0;
-    int cell = 0;
-    marks = 0;
-    sum[0] = 0;
     long mark = Long.MIN_VALUE;
-    while (true) {
-      long next = Math.min(end < endCount ? ends[end] : Long.MAX_VALUE,
-          partner < partnerCount ? partners[partner] : Long.MAX_VALUE);
+    double total = 0;
+    int cell = 0;
+    sum[0] = 0;
+    for (int i = 0; i <= count; i++) {
+      long next = i < count ? keys[i] >> 1 : Long.MAX_VALUE;
       long high = Math.max(low, Math.min(next, fitting));
-      at[marks] = mark;
-      load[marks] = now;
-      power[marks] = power(now + whole - reference);
-      sum[marks + 1] = sum[marks] + (LEAST_SHARE + (high - low) * perFitting) * power[marks];
-      marks++;
-      int last = next == Long.MAX_VALUE ? CELLS : cellOf(next);
+      double weight = POWER[Math.max(0, Math.min(2 * POWERS, now + beyond))];
+      at[i] = mark;
+      load[i] = now;
+      power[i] = weight;
+      total += next == mark ? 0 : (LEAST_SHARE + (high - low) * perFitting) * weight;
+      sum[i + 1] = total;
+      int last = i < count ? cellOf(next) : firstIn.length - 1;
       while (cell <= last) {
-        firstIn[cell++] = marks;
-      }
-      if (next == Long.MAX_VALUE) {
-        return;
+        firstIn[cell++] = i + 1;
       }
       low = high;
       mark = next;
-      while (end < endCount && ends[end] == next) {
-        end++;
-        now--;
-      }
-      while (partner < partnerCount && partners[partner] == next) {
-        partner++;
-        now++;
-      }
+      now += i < count ? (int) (keys[i] & 1) * 2 - 1 : 0;
     }
+    marks = count + 1;
   }
 
   /** The unevenness with one more run; after {@link #weigh}. */
@@ -212,7 +208,7 @@ final class PieceTally {
   }
 
   private int cellOf(long length) {
-    return (int) Math.max(0, Math.min(CELLS, length * cells));
+    return length < 0 ? 0 : (int) (length >> shift);
   }
 
   /** The number of boards with one more run, exactly; after {@link #weigh}. */
@@ -233,47 +229,31 @@ final class PieceTally {
 
   /** Pairs all pieces, counts the pairs as boards, and keeps no more than some of the pieces without a partner, the shortest. */
   void settle(int kept) {
-    long[] freeEnds = new long[endCount];
-    int freeEndCount = 0;
-    long[] stack = new long[partnerCount];
-    int height = 0;
-    int next = partnerCount - 1;
-    boolean[] taken = new boolean[partnerCount];
-    int[] place = new int[partnerCount];
-    for (int i = endCount - 1; i >= 0; i--) {
-      while (next >= 0 && partners[next] >= ends[i]) {
-        place[height] = next;
-        stack[height++] = partners[next--];
-      }
-      if (height > 0) {
-        taken[place[--height]] = true;
+    // From the longest down, an end piece takes the start piece with the least room among those with room enough.
+    long[] free = new long[count];
+    int freePartners = 0;
+    int freeEnds = 0;
+    long[] ends = new long[count];
+    for (int i = count - 1; i >= 0; i--) {
+      if ((keys[i] & 1) != 0) {
+        free[freePartners++] = keys[i];
+      } else if (freePartners > 0) {
+        freePartners--;
         whole++;
       } else {
-        freeEnds[freeEndCount++] = ends[i];
+        ends[freeEnds++] = keys[i];
       }
     }
-    int keptPartners = 0;
-    for (int i = partnerCount - 1; i >= 0; i--) {
-      if (!taken[i]) {
-        if (keptPartners < kept) {
-          stack[keptPartners++] = partners[i];
-        } else {
-          whole++;
-        }
-      }
-    }
-    int keptEnds = 0;
-    for (int i = freeEndCount - 1; i >= 0; i--) {
-      if (keptEnds < kept) {
-        ends[keptEnds++] = freeEnds[i];
-      } else {
-        whole++;
-      }
-    }
+    int keptPartners = Math.min(kept, freePartners);
+    int keptEnds = Math.min(kept, freeEnds);
+    whole += freePartners - keptPartners + freeEnds - keptEnds;
     endCount = keptEnds;
-    Arrays.sort(ends, 0, endCount);
-    partnerCount = keptPartners;
-    System.arraycopy(stack, 0, partners, 0, partnerCount);
-    Arrays.sort(partners, 0, partnerCount);
+    count = 0;
+    for (int i = 0; i < keptPartners; i++) {
+      insert(free[i]);
+    }
+    for (int i = freeEnds - keptEnds; i < freeEnds; i++) {
+      insert(ends[i]);
+    }
   }
 }

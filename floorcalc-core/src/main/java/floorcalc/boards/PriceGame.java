@@ -2,6 +2,7 @@ package floorcalc.boards;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -20,8 +21,9 @@ final class PriceGame {
   private static final long STEPS = 4_000_000L;
   private static final int FEW_SORTS = 4;
   private static final int ROUNDS_OF_MANY_SORTS = 120;
-  private static final double OLD_SHARE = 0.8;
-  private static final int NEWER_WEIGH_MORE = 4;
+  private static final double LEAN = 0.5;
+  private static final double LESS = 0.25;
+  private static final double LITTLE = 1e-5;
   /** What rounding may add to the cost of all runs, and of each run: far less than shows. */
   private static final double ROUNDING = 1e-6;
   private static final double ROUNDING_PER_RUN = 2e-7;
@@ -34,12 +36,12 @@ final class PriceGame {
   private final int[] cells;
   private final Knots knots;
   private final double[] weights;
-  private final double[] mean;
-  private final double[] regret;
   private final double[] paid;
-  private final double[] paidOnAverage;
-  /** Single pieces cost more than their rises pay, so with them the limit does not hold. */
-  private final boolean limitHolds;
+  private final PriceProgram program;
+  private final List<long[]> ways = new ArrayList<>();
+  private double[] leaned;
+  private double lean = LEAN;
+  private PriceList prices;
   private int round;
   private long steps;
   private boolean begun;
@@ -59,11 +61,8 @@ final class PriceGame {
     this.cells = new int[runs.size()];
     this.knots = Knots.every(stock, costs.commonestSpan() % stock.longest() + (double) stock.kerf, KNOTS);
     this.weights = knots.byLength();
-    this.mean = weights.clone();
-    this.regret = new double[knots.rises()];
     this.paid = new double[knots.rises()];
-    this.paidOnAverage = new double[knots.rises()];
-    this.limitHolds = runs.stream().noneMatch(run -> run.span() <= stock.longest());
+    this.program = new PriceProgram(knots.rises());
   }
 
   /** Tries prices known from another game. */
@@ -99,6 +98,7 @@ final class PriceGame {
   }
 
   private double valueAt(PriceList prices) {
+    this.prices = prices;
     costs.priceAt(prices);
     double value = path.cheapest(cells);
     steps += (long) runs.size() * PhaseCosts.CELLS + (long) costs.sorts() * (4 * prices.knots().count() + PhaseCosts.CELLS) * 3;
@@ -110,51 +110,58 @@ final class PriceGame {
   }
 
   private void playRound() {
-    valueAt(new PriceList(stock, knots, weights));
-    double whole = payments();
-    double average = 0;
+    double before = best;
+    double value = valueAt(new PriceList(stock, knots, weights));
+    if (value > before || leaned == null) {
+      leaned = weights.clone();
+    }
+    lean = value > before + LITTLE ? LEAN : Math.max(0, lean - LESS);
+    ways.add(way());
+    program.add(payments());
+    double[] next = program.prices();
     for (int j = 0; j < weights.length; j++) {
-      average += weights[j] * paid[j];
+      weights[j] = lean * leaned[j] + (1 - lean) * next[j];
     }
-    double sum = 0;
-    double limit = 0;
-    double share = (NEWER_WEIGH_MORE + 0.0) / (round + NEWER_WEIGH_MORE + 1);
-    for (int j = 0; j < weights.length; j++) {
-      regret[j] = Math.max(0, regret[j] + paid[j] - average);
-      sum += regret[j];
-      paidOnAverage[j] += (paid[j] + whole - paidOnAverage[j]) * (round == 0 ? 1 : share);
-      limit = Math.max(limit, paidOnAverage[j]);
-    }
-    for (int j = 0; sum > 0 && j < weights.length; j++) {
-      double next = regret[j] / sum;
-      mean[j] += (next - mean[j]) * share;
-      weights[j] = OLD_SHARE * mean[j] + (1 - OLD_SHARE) * next;
-    }
-    ended = limitHolds && StrictMath.ceil(limit - ROUNDING) <= bound();
+    ended = StrictMath.ceil(program.limit() - ROUNDING) <= bound() || program.limit() - best < LITTLE;
     round++;
   }
 
-  /** Writes down what the cheapest way pays for each rise; returns the whole boards that it takes besides. */
-  private double payments() {
+  private long[] way() {
+    long[] way = new long[cells.length];
+    for (int k = 0; k < way.length; k++) {
+      way[k] = costs.startPiece(k, cells[k]);
+    }
+    return way;
+  }
+
+  /** Writes down what the cheapest way costs at each rise alone. */
+  private double[] payments() {
     Arrays.fill(paid, 0);
     double whole = 0;
     long board = stock.longest();
     for (int k = 0; k < cells.length; k++) {
       long start = costs.startPiece(k, cells[k]);
       long span = runs.get(k).span();
-      if (counted[k] == 0 || start == span) {
+      if (counted[k] == 0) {
+        continue;
+      }
+      if (start == span) {
+        prices.addSinglePiece(span, paid);
         continue;
       }
       long end = (span - start) % board;
       whole += (span - start) / board + (start == board ? 1 : 0);
       if (end > 0) {
-        knots.addEndPiece(end, paid);
+        knots.addEndPiece(end, 1, paid);
       }
       if (start < board) {
         knots.addStartPiece(start, paid);
       }
     }
-    return whole;
+    for (int j = 0; j < paid.length; j++) {
+      paid[j] += whole;
+    }
+    return paid;
   }
 
   /** The best cost found, less all that rounding may have added. */
@@ -171,14 +178,9 @@ final class PriceGame {
     return BigDecimal.valueOf(sure()).setScale(4, RoundingMode.CEILING).toPlainString();
   }
 
-  /** The start pieces of the cheapest way at the best prices. */
-  long[] way() {
-    valueAt(bestPrices);
-    long[] way = new long[cells.length];
-    for (int k = 0; k < way.length; k++) {
-      way[k] = costs.startPiece(k, cells[k]);
-    }
-    return way;
+  /** The ways of which the best mixture is made, the greatest share first, each told by its start pieces. */
+  List<long[]> ways() {
+    return program.shared().stream().map(ways::get).toList();
   }
 
   PriceList prices() {

@@ -75,21 +75,43 @@ final class PriceList {
     if (length >= board) {
       return 1;
     }
+    long place = cheapestPlace(length);
+    return Math.max(0, place == 0 ? used(length) : used(place + kerf + length) - used(place));
+  }
+
+  /** Adds, for each rise, how much of it a single piece pays at the place where it is cheapest. */
+  void addSinglePiece(long length, double[] paid) {
+    if (length >= board) {
+      knots.addEndPiece(length, 1, paid);
+      return;
+    }
+    long place = cheapestPlace(length);
+    knots.addEndPiece(place == 0 ? length : place + kerf + length, 1, paid);
+    if (place > 0) {
+      knots.addEndPiece(place, -1, paid);
+    }
+  }
+
+  /** How far from the low end of a board a single piece is cheapest, the kerf before it not counted; 0 for the end itself. */
+  private long cheapestPlace(long length) {
+    long best = 0;
     double least = used(length);
     long room = fitting - length;
-    for (int j = 0; j < knots.count() && least > 0; j++) {
+    for (int j = 0; j < knots.count(); j++) {
       long knot = knots.at(j);
       for (long x : new long[] {knot, knot + 1, knot - kerf - length, knot - kerf - length + 1}) {
-        if (x >= 1 && x <= room) {
-          least = Math.min(least, used(x + kerf + length) - used(x));
+        if (x >= 1 && x <= room && used(x + kerf + length) - used(x) < least) {
+          least = used(x + kerf + length) - used(x);
+          best = x;
         }
       }
     }
     for (long x : new long[] {1, room, Math.min(room, most), Math.min(room, most + 1), most - kerf - length, most - kerf - length + 1}) {
-      if (x >= 1 && x <= room) {
-        least = Math.min(least, used(x + kerf + length) - used(x));
+      if (x >= 1 && x <= room && used(x + kerf + length) - used(x) < least) {
+        least = used(x + kerf + length) - used(x);
+        best = x;
       }
     }
-    return Math.max(0, least);
+    return best;
   }
 }

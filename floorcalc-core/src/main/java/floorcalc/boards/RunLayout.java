@@ -93,7 +93,8 @@ public final class RunLayout {
     if (stock.isUniform() && !runs.isEmpty()) {
       UniformSearch search = new UniformSearch(runs, stock, effort);
       proposals.addAll(search.best());
-      proven = search.isProven() && runs.stream().allMatch(run -> run.span() > stock.longest());
+      // The search counts exactly what runs of several pieces take; looking ahead would add nothing.
+      proven = runs.stream().allMatch(run -> run.span() > stock.longest());
     }
     if (proposals.isEmpty() || effort == SearchEffort.FULL && !proven) {
       RunLayout ahead = new JointSearch(runs, stock).best();

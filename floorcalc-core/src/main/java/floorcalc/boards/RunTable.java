@@ -172,17 +172,21 @@ final class RunTable {
     if (!hasJoint(run, start) || !hasJoint(other, otherStart)) {
       return false;
     }
-    long after = phase[run] + start - phase[other] - otherStart;
-    after += after < 0 ? board : 0;
-    after += after < 0 ? board : 0;
-    after -= after >= board ? board : 0;
-    if (after >= offset && board - after >= offset) {
+    if (!isNear(apart(run, other) + start - otherStart, offset)) {
       return false;
     }
     if (longest[run][link] >= board + offset) {
       return true;
     }
     return nearWhereTheyTouch(run, from[run] + start, other, from[other] + otherStart, contacts[run][link], offset);
+  }
+
+  /** Tells whether two places less than two boards apart are, whole boards left out, nearer than an offset. */
+  boolean isNear(long apart, long offset) {
+    long after = apart < 0 ? apart + board : apart;
+    after += after < 0 ? board : 0;
+    after -= after >= board ? board : 0;
+    return after < offset || board - after < offset;
   }
 
   /** Each joint may lie in another stretch of the contact. */

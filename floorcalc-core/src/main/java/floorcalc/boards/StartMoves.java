@@ -26,6 +26,11 @@ final class StartMoves {
   long steps;
   private final long fitting;
   private long[] way;
+  /** The run that was looked around, how many runs with joints touch it, by which links, and the nearest of their joints. */
+  private int looked;
+  private int beside;
+  private int[] links = new int[4];
+  private long[] joints = new long[4];
   private long random = 20_011;
 
   StartMoves(RunTable table, Stock stock, PieceTally tally) {
@@ -40,7 +45,7 @@ final class StartMoves {
   /** A number from 0 to less than a bound, the same sequence on every machine. */
   int random(int bound) {
     random = random * 6_364_136_223_846_793_005L + 1_442_695_040_888_963_407L;
-    return (int) ((random >>> 33) % bound);
+    return (int) ((random >>> 33) * bound >>> 31);
   }
 
   void place(int run, long piece) {
@@ -55,15 +60,32 @@ final class StartMoves {
     tally.remove(table.cutStart(piece), table.cutEnd(run, piece), table.whole(run, piece));
   }
 
-  /** Tells whether a start piece keeps the rules beside all runs placed, but one. */
-  boolean keepsRules(int run, long piece, int but) {
-    if (!table.fits(run, piece)) {
-      return false;
-    }
+  /** Looks at the joints beside a run, of all runs placed but one, before {@link #keepsRules} is asked. */
+  void lookAround(int run, int but) {
     int[] touched = table.touched[run];
+    looked = run;
+    beside = 0;
+    if (links.length < touched.length) {
+      links = new int[touched.length];
+      joints = new long[touched.length];
+    }
     for (int i = 0; i < touched.length; i++) {
       int other = touched[i];
-      if (other != but && placed[other] && table.near(run, piece, i, start[other], offset)) {
+      if (other != but && placed[other] && table.hasJoint(other, start[other])) {
+        links[beside] = i;
+        joints[beside++] = start[other] + table.apart(other, run);
+      }
+    }
+  }
+
+  /** Tells whether a start piece of the run that was looked around keeps the rules. */
+  boolean keepsRules(long piece) {
+    if (!table.fits(looked, piece)) {
+      return false;
+    }
+    for (int i = 0; i < beside; i++) {
+      if (table.isNear(piece - joints[i], offset) && table.hasJoint(looked, piece)
+          && table.near(looked, piece, links[i], start[table.touched[looked][links[i]]], offset)) {
         return false;
       }
     }
@@ -135,16 +157,10 @@ final class StartMoves {
         add(joint - offset);
       }
     }
-    int skip = 1 + (tally.endCount() + tally.partnerCount()) / MARKS_TRIED;
-    int first = skip == 1 ? 0 : random(skip);
-    for (int i = first; i < tally.endCount(); i += skip) {
-      if (i == first || tally.end(i) != tally.end(i - skip)) {
-        add(fitting - tally.end(i));
-      }
-    }
-    for (int i = first; i < tally.partnerCount(); i += skip) {
-      if (i == first || tally.partner(i) != tally.partner(i - skip)) {
-        add(table.rest[run] - tally.partner(i));
+    int skip = 1 + tally.count() / MARKS_TRIED;
+    for (int i = skip == 1 ? 0 : random(skip); i < tally.count(); i += skip) {
+      if (!tally.isAgain(i)) {
+        add((tally.isEnd(i) ? fitting : table.rest[run]) - tally.length(i));
       }
     }
   }
@@ -213,9 +229,10 @@ final class StartMoves {
   long nearestToWay(int run) {
     long nearest = -1;
     long least = Long.MAX_VALUE;
+    lookAround(run, -1);
     for (int i = 0; i < tryCount && way != null; i++) {
       long off = Patterns.around(tries[i] - way[run], table.board);
-      if (off < least && keepsRules(run, tries[i], -1)) {
+      if (off < least && keepsRules(tries[i])) {
         least = off;
         nearest = tries[i];
       }

@@ -6,8 +6,8 @@ package floorcalc.boards;
  * Deterministic; see {@link PieceTally} for what is weighed.
  */
 final class StartSearch {
-  private static final int ROUND = 8;
-  private static final int BEST_OF_EACH = 14;
+  private static final int ROUND = 5;
+  private static final int BEST_OF_EACH = 9;
   private static final int PLACINGS = 12;
   private static final int CALM_PASSES = 6;
   private static final int CALM_TRIES = 24;
@@ -89,9 +89,10 @@ final class StartSearch {
 
   /** The first start piece that keeps the rules, looking from one of those to try on. */
   private long firstOf(int first, int run) {
+    moves.lookAround(run, -1);
     for (int i = 0; i < moves.tryCount; i++) {
       long start = moves.tries[(first + i) % moves.tryCount];
-      if (moves.keepsRules(run, start, -1)) {
+      if (moves.keepsRules(start)) {
         return start;
       }
     }
@@ -114,9 +115,10 @@ final class StartSearch {
   private long lightest(int run) {
     long piece = -1;
     double least = Double.MAX_VALUE;
+    moves.lookAround(run, -1);
     for (int i = 0; i < moves.tryCount; i++) {
       long start = moves.tries[i];
-      if (moves.keepsRules(run, start, -1)) {
+      if (moves.keepsRules(start)) {
         double weight = moves.weight(run, start);
         if (weight < least) {
           least = weight;
@@ -154,9 +156,10 @@ final class StartSearch {
     tally.weigh(wanted);
     moves.findTries(run);
     double least = moves.weight(run, piece);
+    moves.lookAround(run, -1);
     for (int i = 0; i < moves.tryCount; i++) {
       long start = moves.tries[i];
-      if (moves.keepsRules(run, start, -1)) {
+      if (moves.keepsRules(start)) {
         double weight = moves.weight(run, start) * (1 + 1e-9 * moves.random(1024));
         if (weight < least) {
           least = weight;
@@ -224,13 +227,14 @@ final class StartSearch {
   private int bestOf(int run, int lifted, long present, long[] found) {
     moves.findTries(run);
     int count = 0;
+    moves.lookAround(run, lifted);
     for (int i = -1; i < moves.tryCount; i++) {
       long start = i < 0 ? present : moves.tries[i];
-      if (isAmong(found, count, start) || !moves.keepsRules(run, start, lifted)) {
+      if (!moves.keepsRules(start)) {
         continue;
       }
       double weight = moves.weight(run, start);
-      if (count == BEST_OF_EACH && weight >= weights[count - 1]) {
+      if (count == BEST_OF_EACH && weight >= weights[count - 1] || isAmong(found, count, start)) {
         continue;
       }
       int j = count < BEST_OF_EACH ? count++ : count - 1;
@@ -302,10 +306,11 @@ final class StartSearch {
     moves.findTries(run);
     moves.addRandom(CALM_TRIES);
     int fewest = patterns;
+    moves.lookAround(run, -1);
     for (int i = 0; i < moves.tryCount; i++) {
       long start = moves.tries[i];
       int here = moves.patterns(run, start);
-      if ((here < fewest || here == fewest && moves.random(4) == 0) && moves.keepsRules(run, start, -1)
+      if ((here < fewest || here == fewest && moves.random(4) == 0) && moves.keepsRules(start)
           && moves.boardsWith(run, start) <= boards) {
         fewest = here;
         piece = start;

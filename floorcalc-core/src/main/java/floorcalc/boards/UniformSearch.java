@@ -15,9 +15,10 @@ final class UniformSearch {
   private static final int CARRIED = 12;
   private static final long FIRST_STEPS = 2_000;
   private static final int SHORT = 3;
+  private static final int MIXED_EVERY = 5;
   private static final long STEPS = 8_000;
-  private static final long MOST_STEPS = 300_000;
-  private static final int[] ROUNDS = {1, 20, 60, 100, 100, 200, 200, 300};
+  private static final long MOST_STEPS = Long.getLong("most",300_000);
+  private static final int[] ROUNDS = {1, 20, 60, 200};
   private static final Placing[] PLACINGS = {Placing.HABIT, Placing.RANDOM, Placing.PATH};
   private static final long BLOCK_STEPS = 3_000;
   private static final int CALM_ATTEMPTS = 6;
@@ -79,7 +80,7 @@ final class UniformSearch {
         search.lift();
         Placing placing = PLACINGS[i % PLACINGS.length];
         if (placing == Placing.PATH && game != null) {
-          moves.follow(game.way());
+          moves.follow(mixed(game.ways(), moves));
         }
         if (!search.place(placing, bound)) {
           break;
@@ -99,6 +100,17 @@ final class UniformSearch {
       layouts.add(layout(ways.get(i), moves.steps, game == null ? null : game.prices()));
     }
     return layouts;
+  }
+
+  /** A way made of several: it follows one of them for some runs, then another. */
+  private static long[] mixed(List<long[]> ways, StartMoves moves) {
+    long[] mixed = ways.get(moves.random(ways.size())).clone();
+    long[] followed = mixed;
+    for (int k = 0; k < mixed.length; k++) {
+      followed = moves.random(MIXED_EVERY) == 0 ? ways.get(moves.random(ways.size())) : followed;
+      mixed[k] = followed[k];
+    }
+    return mixed;
   }
 
   private double[] ones() {
