@@ -192,6 +192,11 @@ final class PieceTally {
     return once * power(boards);
   }
 
+  /** How many times heavier all is with some boards more. */
+  double timesHeavier(long boards) {
+    return power(boards);
+  }
+
   /** What the stretch before a mark weighs beyond a length in it. */
   private double beyond(int mark, long length, double share) {
     long next = mark < marks ? at[mark] : fitting;

@@ -169,6 +169,11 @@ final class PriceGame {
     return best - ROUNDING - ROUNDING_PER_RUN * runs.size();
   }
 
+  /** What the cheapest way costs at the best prices, less all that rounding may have added. */
+  double value() {
+    return sure();
+  }
+
   int bound() {
     return (int) StrictMath.ceil(sure());
   }

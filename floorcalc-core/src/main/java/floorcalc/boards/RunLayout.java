@@ -5,6 +5,7 @@ import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Where the end joints of every run fall. Immutable and thread-safe.
@@ -65,12 +66,14 @@ public final class RunLayout {
    * @return the layout that needs the fewest boards where all rows are of full width, not null
    */
   public static RunLayout search(List<Run> runs, BoardGoods goods, LayingRules rules, SearchEffort effort) {
-    List<RunLayout> proposals = proposals(runs, goods, rules, effort);
+    List<RunLayout> proposals = proposals(runs, new Stock(goods, rules), effort, UniformSearch::isProven);
     RunLayout best = proposals.get(0);
+    int fewest = best.boards(runs, goods, rules);
     for (RunLayout other : proposals.subList(1, proposals.size())) {
-      if (other.breaches < best.breaches
-          || other.breaches == best.breaches && other.boards(runs, goods, rules) < best.boards(runs, goods, rules)) {
+      int boards = other.boards(runs, goods, rules);
+      if (other.breaches < best.breaches || other.breaches == best.breaches && boards < fewest) {
         best = other;
+        fewest = boards;
       }
     }
     return best;
@@ -87,16 +90,20 @@ public final class RunLayout {
    * @return layouts, the one preferred where they need as many boards first; unmodifiable, not empty
    */
   public static List<RunLayout> proposals(List<Run> runs, BoardGoods goods, LayingRules rules, SearchEffort effort) {
-    Stock stock = new Stock(goods, rules);
+    return proposals(runs, new Stock(goods, rules), effort, search -> false);
+  }
+
+  /** Looks ahead too, unless that cannot help. */
+  private static List<RunLayout> proposals(List<Run> runs, Stock stock, SearchEffort effort, Predicate<UniformSearch> done) {
     List<RunLayout> proposals = new ArrayList<>();
-    boolean proven = false;
+    boolean enough = false;
     if (stock.isUniform() && !runs.isEmpty()) {
       UniformSearch search = new UniformSearch(runs, stock, effort);
       proposals.addAll(search.best());
-      // The search counts exactly what runs of several pieces take; looking ahead would add nothing.
-      proven = runs.stream().allMatch(run -> run.span() > stock.longest());
+      // What runs of several pieces take the search counts exactly; looking ahead adds nothing to it.
+      enough = effort == SearchEffort.QUICK || done.test(search) || runs.stream().allMatch(run -> run.span() > stock.longest());
     }
-    if (proposals.isEmpty() || effort == SearchEffort.FULL && !proven) {
+    if (proposals.isEmpty() || !enough) {
       RunLayout ahead = new JointSearch(runs, stock).best();
       proposals.add(proposals.isEmpty() ? ahead
           : new RunLayout(runs, stock, ahead.joints, ahead.breaches, 0, proposals.get(0).prices));

@@ -148,6 +148,11 @@ final class RunTable {
     return end < 0 ? end + board : end;
   }
 
+  /** How many whole boards a run is long. */
+  long wholeBoards(int run) {
+    return boards[run];
+  }
+
   /** How far the low end of a run lies beyond that of another, less whole boards. */
   long apart(int run, int other) {
     return phase[run] - phase[other];

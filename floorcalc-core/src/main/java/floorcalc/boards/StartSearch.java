@@ -19,7 +19,8 @@ final class StartSearch {
   private final int to;
   private final long[] first = new long[BEST_OF_EACH];
   private final long[] second = new long[BEST_OF_EACH];
-  private final double[] weights = new double[BEST_OF_EACH];
+  private final double[] firstWeights = new double[BEST_OF_EACH];
+  private final double[] secondWeights = new double[BEST_OF_EACH];
   private int boards;
   private long[] best;
   private int pass;
@@ -191,14 +192,17 @@ final class StartSearch {
     moves.lift(run);
     moves.lift(other);
     tally.weigh(wanted);
-    int firsts = bestOf(run, other, bestFirst, first);
-    int seconds = bestOf(other, run, bestSecond, second);
+    int firsts = bestOf(run, other, bestFirst, first, firstWeights);
+    int seconds = bestOf(other, run, bestSecond, second, secondWeights);
     int link = linkTo(other, run);
     double least = Double.MAX_VALUE;
-    for (int i = 0; i < firsts; i++) {
+    // A run adds at least its whole boards to every load, so each of the two alone tells the least that both weigh.
+    double added = tally.timesHeavier(table.wholeBoards(other));
+    double addedFirst = tally.timesHeavier(table.wholeBoards(run));
+    for (int i = 0; i < firsts && firstWeights[i] * added < least; i++) {
       moves.place(run, first[i]);
       tally.weigh(wanted);
-      for (int j = 0; j < seconds; j++) {
+      for (int j = 0; j < seconds && secondWeights[j] * addedFirst < least; j++) {
         if (!table.near(other, second[j], link, first[i], moves.offset)) {
           double weight = moves.weight(other, second[j]);
           if (weight < least) {
@@ -224,7 +228,7 @@ final class StartSearch {
   }
 
   /** The lightest start pieces of a run while a neighbour is lifted, its present one among those tried. */
-  private int bestOf(int run, int lifted, long present, long[] found) {
+  private int bestOf(int run, int lifted, long present, long[] found, double[] weights) {
     moves.findTries(run);
     int count = 0;
     moves.lookAround(run, lifted);

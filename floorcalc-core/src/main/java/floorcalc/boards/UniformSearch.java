@@ -15,6 +15,8 @@ final class UniformSearch {
   private static final int CARRIED = 12;
   private static final long FIRST_STEPS = 2_000;
   private static final int SHORT = 3;
+  private static final double UNLIKELY = 0.2;
+  private static final double EASY = 0.1;
   private static final int MIXED_EVERY = 5;
   private static final long STEPS = 8_000;
   private static final long MOST_STEPS = Long.getLong("most",300_000);
@@ -71,7 +73,7 @@ final class UniformSearch {
     long[] found = moves.pieces(0, table.count);
     PriceGame game = null;
     long mostSteps = effort == SearchEffort.QUICK ? 0 : MOST_STEPS;
-    for (int i = 0; boards > bound && moves.steps < mostSteps; i++) {
+    for (int i = 0; boards > bound && moves.steps < mostSteps * (game == null ? 1 : likely(bound, game)); i++) {
       if (i < ROUNDS.length && PriceList.isOfUse(stock)) {
         game = game == null ? new PriceGame(runs, ones(), stock) : game;
         bound = Math.max(bound, game.play(boards, ROUNDS[i]));
@@ -100,6 +102,14 @@ final class UniformSearch {
       layouts.add(layout(ways.get(i), moves.steps, game == null ? null : game.prices()));
     }
     return layouts;
+  }
+
+  /**
+   * How likely more steps find a way with no more boards than the bound, from {@value #UNLIKELY} to 1: where the bound is
+   * hardly more than the cheapest ways cost, next to nothing may be lost, and such a way is found soon or not at all.
+   */
+  private static double likely(int bound, PriceGame game) {
+    return Math.max(UNLIKELY, Math.min(1, (bound - game.value()) / EASY));
   }
 
   /** A way made of several: it follows one of them for some runs, then another. */
