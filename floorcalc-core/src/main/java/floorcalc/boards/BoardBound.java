@@ -124,7 +124,7 @@ public final class BoardBound {
     prices.ifPresent(game::begin);
     // The prices of a search are the best for all runs; where some do not count, others may be better.
     boolean all = Arrays.stream(counted).allMatch(count -> count == 1);
-    int byPrices = game.play(found, prices.isPresent() && all ? 0 : runs.size() > MANY ? 0 : ROUNDS);
+    int byPrices = game.play(found, prices.isPresent() && all ? 0 : runs.size() > MANY ? 1 : ROUNDS);
     List<Step> steps = new ArrayList<>(plain.steps());
     steps.add(new Step("boards-by-prices", "What does the cheapest way to lay all rows cost at the best prices found?",
         "b4 = ceil(C)", List.of(Term.of("C", "boards' worth of the cheapest way that keeps least end piece and joint offset, "

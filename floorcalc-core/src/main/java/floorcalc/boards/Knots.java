@@ -1,7 +1,5 @@
 package floorcalc.boards;
 
-import java.util.Arrays;
-
 /**
  * Lengths at which prices may step: at equal distances, from just below the least piece to the longest piece that can have
  * a partner. And, for each step and for each stretch between two knots, how much of it a piece pays: its share from 0 to 1.
@@ -92,15 +90,6 @@ final class Knots {
       sum += rise;
     }
     rises[2 * knots.length - 1] = 1 - sum;
-    return rises;
-  }
-
-  /** Rises in equal steps, one beyond each knot, and as many beyond the longest piece that can have a partner. */
-  double[] stairs(int beyondLongest) {
-    double[] rises = new double[rises()];
-    double step = 1.0 / (knots.length + beyondLongest);
-    Arrays.fill(rises, 0, knots.length, step);
-    rises[rises.length - 1] = beyondLongest * step;
     return rises;
   }
 

@@ -10,11 +10,11 @@ import java.util.List;
  * Looks for prices at which even the cheapest way to lay all runs costs much. At any prices that cost, rounded up, is a
  * number of boards that no plan can do without, so each round gives a true bound and the best one is kept.
  * <p>
- * Prices by length come first, then two flights of stairs that suit runs of the commonest length. After that it is played
- * as a game: the path answers the prices with the cheapest way, the prices answer by leaning towards those rises that this
- * way pays most for (regret matching). What the ways found so far pay on average for the dearest rise is a limit that no
- * prices made of these rises can pass: when it shows that the bound cannot grow, the game ends. Deterministic; the rounds
- * are bounded by a number of steps.
+ * Prices by length come first. After that it is played as a game: the path answers the prices with the cheapest way, and a
+ * linear program answers the ways found so far with the prices that get most out of all of them ({@link PriceProgram}). The
+ * prices tried lean between those and the best ones tried before, which keeps them from jumping to and fro. What the linear
+ * program gets is a limit that no prices made of these rises can pass: when it shows that the bound cannot grow, the game
+ * ends. Deterministic; the rounds are bounded by a number of steps.
  */
 final class PriceGame {
   private static final int KNOTS = 32;
@@ -44,7 +44,6 @@ final class PriceGame {
   private PriceList prices;
   private int round;
   private long steps;
-  private boolean begun;
   private boolean ended;
   private double best;
   private PriceList bestPrices;
@@ -72,29 +71,12 @@ final class PriceGame {
 
   /** Plays until the bound reaches a number of boards, can grow no more, or the rounds are used up; returns the bound. */
   int play(int target, int rounds) {
-    if (!begun) {
-      begun = true;
-      simple(target);
-    }
     // Runs of many lengths cost more to price, and gain little beyond the first rounds.
     int last = costs.sorts() > FEW_SORTS ? Math.min(ROUNDS_OF_MANY_SORTS, round + rounds) : round + rounds;
     while (round < last && bound() < target && !ended && steps < STEPS) {
       playRound();
     }
     return bound();
-  }
-
-  private void simple(int target) {
-    valueAt(new PriceList(stock, knots, knots.byLength()));
-    double rest = costs.commonestSpan() % stock.longest();
-    double[] apart = {rest + stock.kerf, stock.longest() - stock.kerf - rest};
-    for (int i = 0; i < apart.length && bound() < target; i++) {
-      if (apart[i] > 0) {
-        Knots steps = Knots.every(stock, apart[i], 1);
-        valueAt(new PriceList(stock, steps, steps.stairs(0)));
-        valueAt(new PriceList(stock, steps, steps.stairs(1)));
-      }
-    }
   }
 
   private double valueAt(PriceList prices) {

@@ -19,11 +19,15 @@ import java.util.List;
 final class PriceProgram {
   private static final double ZERO = 1e-9;
   private static final int PIVOTS = 60;
+  /** Stands in the basis for t, which never leaves it. */
+  private static final int LIMIT = Integer.MAX_VALUE;
+  /** Says that nothing gains by entering the basis. */
+  private static final int NONE = Integer.MIN_VALUE;
 
   private final int rises;
   private final int rows;
   private final List<double[]> costs = new ArrayList<>();
-  /** Of each row what stands in the basis: a way, or a slack told by -1 less its rise; the last row of all holds t. */
+  /** Of each row what stands in the basis: a way, or a slack told by -1 less its rise, or t. */
   private final int[] basis;
   private final double[][] inverse;
   private final double[] values;
@@ -80,8 +84,7 @@ final class PriceProgram {
     values[rises] = 1;
     price();
   }
-  private static final int NONE = Integer.MIN_VALUE;
-  private static final int LIMIT = Integer.MAX_VALUE;
+
   private int limitRow() {
     int row = 0;
     while (basis[row] != LIMIT) {

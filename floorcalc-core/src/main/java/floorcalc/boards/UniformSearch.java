@@ -19,14 +19,14 @@ final class UniformSearch {
   private static final double EASY = 0.1;
   private static final int MIXED_EVERY = 5;
   private static final long STEPS = 8_000;
-  private static final long MOST_STEPS = Long.getLong("most",300_000);
+  private static final long MOST_STEPS = 300_000;
   private static final int[] ROUNDS = {1, 20, 60, 200};
   private static final Placing[] PLACINGS = {Placing.HABIT, Placing.RANDOM, Placing.PATH};
   private static final long BLOCK_STEPS = 3_000;
-  private static final int CALM_ATTEMPTS = 6;
+  private static final int CALM_ATTEMPTS = 4;
   private static final double SHUN = 0.05;
   private static final int WIDER = 4;
-  private static final long WIDER_STEPS = 1_500;
+  private static final long WIDER_STEPS = 800;
 
   private final List<Run> runs;
   private final Stock stock;
