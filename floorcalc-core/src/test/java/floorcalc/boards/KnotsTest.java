@@ -35,11 +35,16 @@ class KnotsTest {
   }
 
   @Test
-  void belowFindsTheLastKnotShorterThanALength() {
+  void aPlaceIsToldByTheKnotsBelowItAndTheShareOfTheWayToTheNext() {
+    // Knots every 20 mm from just below 200 mm on, the last at 780 mm; pieces longer than 1000 - 4 - 200 = 796 have no partner.
     Knots knots = Knots.every(stock(4), 100e6, 32);
-    assertThat(knots.below(knots.at(7))).isEqualTo(6);
-    assertThat(knots.below(knots.at(7) + 1)).isEqualTo(7);
-    assertThat(knots.below(1)).isEqualTo(-1);
-    assertThat(knots.below(999_000_000)).isEqualTo(knots.count() - 1);
+    assertThat(knots.place(knots.at(7))).isEqualTo(7);
+    assertThat(knots.share(knots.at(7))).isEqualTo(1);
+    assertThat(knots.place(knots.at(7) + 1)).isEqualTo(8);
+    assertThat(knots.share(knots.at(7) + 5_000_000)).isEqualTo(0.25);
+    assertThat(knots.place(1)).isEqualTo(0);
+    assertThat(knots.place(796_000_000)).isEqualTo(knots.count());
+    assertThat(knots.share(796_000_000)).isEqualTo(0);
+    assertThat(knots.place(796_000_001)).isEqualTo(knots.count() + 1);
   }
 }

@@ -1,12 +1,14 @@
 package floorcalc.boards;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import floorcalc.MoreTries;
 import floorcalc.measure.Length;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleSet;
 import floorcalc.working.Source;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -108,5 +110,38 @@ class PriceListPropertyTest {
           Math.floorMod(run.from() + start, stock.longest()) / costs.cellLength());
       assertThat(cells[cell]).isLessThanOrEqualTo(cost + ROUNDING);
     }
+  }
+
+  @Property(tries = 400)
+  void whatAPieceCostsIsWhatItPaysForEachRise(@ForAll @IntRange(min = 700, max = 2400) int board,
+      @ForAll @IntRange(min = 0, max = 320) int least, @ForAll @IntRange(min = 0, max = 6) int kerf, @ForAll int seed) {
+    Stock stock = stock(board, least, kerf);
+    Random random = new Random(seed);
+    Knots knots = Knots.every(stock, 1e6 * random.nextInt(2000), 1 + random.nextInt(40));
+    double[] rises = random.doubles(knots.rises()).toArray();
+    double sum = Arrays.stream(rises).sum();
+    Arrays.setAll(rises, i -> rises[i] / sum);
+    PriceList prices = new PriceList(stock, knots, rises);
+    for (int i = 0; i < 50; i++) {
+      long piece = Math.max(stock.minimumPiece, upTo(stock.longest() - 1, random));
+      double[] paid = new double[knots.rises()];
+      knots.addEndPiece(piece, 1, paid);
+      assertThat(cost(rises, paid)).isCloseTo(prices.endPiece(piece), within(ROUNDING));
+      Arrays.fill(paid, 0);
+      knots.addStartPiece(piece, paid);
+      assertThat(cost(rises, paid)).isCloseTo(prices.startPiece(piece), within(ROUNDING));
+      long single = upTo(stock.longest(), random);
+      Arrays.fill(paid, 0);
+      prices.addSinglePiece(single, paid);
+      assertThat(cost(rises, paid)).isCloseTo(prices.singlePiece(single), within(ROUNDING));
+    }
+  }
+
+  private static double cost(double[] rises, double[] paid) {
+    double cost = 0;
+    for (int j = 0; j < rises.length; j++) {
+      cost += rises[j] * paid[j];
+    }
+    return cost;
   }
 }
