@@ -61,7 +61,7 @@ class HouseTest {
     arrows.put("materials", Set.of("measure", "working", "rules", "boards"));
     arrows.put("trims", Set.of("measure", "working", "rules"));
     arrows.put("moisture", Set.of("measure", "working", "outline"));
-    arrows.put("movement", Set.of("measure", "working", "rules", "moisture"));
+    arrows.put("movement", Set.of("measure", "working", "rules", "outline", "moisture"));
     arrows.put("flatness", Set.of("measure", "working", "outline"));
     arrows.put("plan", Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials"));
     arrows.put("laying",

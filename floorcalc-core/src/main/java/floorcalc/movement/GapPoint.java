@@ -33,13 +33,14 @@ public final class GapPoint {
    * Returns a place at a wall that the boards run along.
    *
    * @param name such as {@code "window wall"}, not null
-   * @param across how far it lies across the boards from the line that stays put, not negative, not null
+   * @param across how far it lies across the boards from the line that stays put; negative where a floor that swells moves
+   *     away from the wall, as on the far side of a column; not null
    * @param gap the gap, square to the wall, on this side alone, not negative, not null
    * @return the place, without trim, not null
-   * @throws IllegalArgumentException if a length is negative
+   * @throws IllegalArgumentException if the gap is negative
    */
   public static GapPoint of(String name, Length across, Length gap) {
-    return new GapPoint(Objects.requireNonNull(name, "name"), notNegative(across, "distance across the boards"),
+    return new GapPoint(Objects.requireNonNull(name, "name"), Objects.requireNonNull(across, "across"),
         Length.ZERO, WallAngle.ALONG_BOARDS, notNegative(gap, "gap"), null);
   }
 
@@ -77,12 +78,12 @@ public final class GapPoint {
   /**
    * Returns the same place with its distance along the boards, which counts if the boards move along their length too.
    *
-   * @param fromStillLine how far it lies along the boards from the point that stays put, not negative, not null
+   * @param fromStillLine how far it lies along the boards from the point that stays put, negative where a floor that swells
+   *     moves away from the wall; not null
    * @return the place, not null
-   * @throws IllegalArgumentException if the length is negative
    */
   public GapPoint along(Length fromStillLine) {
-    return new GapPoint(name, across, notNegative(fromStillLine, "distance along the boards"), angle, gap, cover);
+    return new GapPoint(name, across, Objects.requireNonNull(fromStillLine, "fromStillLine"), angle, gap, cover);
   }
 
   /**
@@ -108,7 +109,7 @@ public final class GapPoint {
   /**
    * Returns the distance across the boards from the line that stays put.
    *
-   * @return the distance, not negative, not null
+   * @return the distance, negative where a floor that swells moves away from the wall; not null
    */
   public Length across() {
     return across;
@@ -117,7 +118,7 @@ public final class GapPoint {
   /**
    * Returns the distance along the boards from the point that stays put.
    *
-   * @return the distance, not negative, not null
+   * @return the distance, negative where a floor that swells moves away from the wall; not null
    */
   public Length along() {
     return along;

@@ -14,6 +14,7 @@
  * joints open;
  * <li>{@link floorcalc.movement.GapChecks}: the gap judged three ways, each by itself: wide enough at every place in the
  * dampest season, still covered by the trim in the driest, and nothing holding the floor;
+ * <li>{@link floorcalc.movement.WallPoints}: the places to judge in a bay of any shape;
  * <li>{@link floorcalc.movement.GapAdvice}: which gap to leave on each side, or how wide a bay may be;
  * <li>{@link floorcalc.movement.WallAngle}: square to a slanted wall, or along the board.
  * </ul>

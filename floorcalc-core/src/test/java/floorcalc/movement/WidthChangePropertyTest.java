@@ -80,6 +80,6 @@ class WidthChangePropertyTest {
 
   private static boolean isWideEnough(MovementForecast forecast, Length width, Length gap) {
     return GapChecks.judge(forecast, GapPoint.bothSides(width, gap), Pinning.notLookedAt()).value().places().stream()
-        .noneMatch(place -> place.gapInDampest().toNanometres() < -1);
+        .noneMatch(place -> place.narrowest().toNanometres() < -1);
   }
 }

@@ -1,0 +1,94 @@
+package floorcalc.movement;
+
+import floorcalc.measure.Length;
+import floorcalc.outline.Direction;
+import floorcalc.outline.Outline;
+import floorcalc.outline.Point;
+import floorcalc.outline.Ring;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * The places where the gap of a bay of any shape has to be judged: both ends of each wall, of the outline and of what
+ * stands in it.
+ * <p>
+ * The bay is taken to stay put in the middle of its extent, along and across the boards, and to move as one from there. How far a
+ * wall moves the gap is then linear along it, so its two ends tell all. Distances are to the wall; the floor ends a gap
+ * before it, so the movement comes out a hair too large.
+ */
+public final class WallPoints {
+  private static final int DECIMALS = 9;
+
+  private final List<GapPoint> points = new ArrayList<>();
+  private final long middleX;
+  private final long middleY;
+  private final Length gap;
+
+  private WallPoints(Ring shell, Length gap) {
+    Point low = Point.ofNanometres(least(shell, true), least(shell, false));
+    Point high = Point.ofNanometres(most(shell, true), most(shell, false));
+    middleX = Math.floorDiv(low.xNanometres() + high.xNanometres(), 2);
+    middleY = Math.floorDiv(low.yNanometres() + high.yNanometres(), 2);
+    this.gap = gap;
+  }
+
+  private static long least(Ring ring, boolean byX) {
+    long least = Long.MAX_VALUE;
+    for (int i = 0; i < ring.size(); i++) {
+      least = Math.min(least, byX ? ring.x(i) : ring.y(i));
+    }
+    return least;
+  }
+
+  private static long most(Ring ring, boolean byX) {
+    long most = Long.MIN_VALUE;
+    for (int i = 0; i < ring.size(); i++) {
+      most = Math.max(most, byX ? ring.x(i) : ring.y(i));
+    }
+    return most;
+  }
+
+  /**
+   * Returns both ends of each wall.
+   *
+   * @param bay the walls of a bay and what stands in it, in room coordinates, without faults, not null
+   * @param boards the way the boards run, not null
+   * @param gap the gap at all of them, square to the wall, on each side, not negative, not null
+   * @return two places for each wall, such as {@code "wall 3 at corner 4"} and {@code "wall 1 of void 2 at corner 1"}, in
+   *     the order of the outline; not null
+   * @throws IllegalArgumentException if the gap is negative
+   */
+  public static List<GapPoint> of(Outline bay, Direction boards, Length gap) {
+    Objects.requireNonNull(gap, "gap");
+    Outline turned = boards.toFrame(bay);
+    WallPoints all = new WallPoints(turned.shell(), gap);
+    all.add(turned.shell(), "");
+    for (int i = 0; i < turned.voids().size(); i++) {
+      all.add(turned.voids().get(i), " of void " + (i + 1));
+    }
+    return List.copyOf(all.points);
+  }
+
+  /** In the frame of the boards: x along them, y across. Rings have the floor on their left. */
+  private void add(Ring ring, String of) {
+    for (int i = 0; i < ring.size(); i++) {
+      int next = (i + 1) % ring.size();
+      double dx = ring.x(next) - ring.x(i);
+      double dy = ring.y(next) - ring.y(i);
+      WallAngle angle = WallAngle.of(BigDecimal.valueOf(StrictMath.toDegrees(
+          StrictMath.atan2(Math.abs(dy), Math.abs(dx)))).setScale(DECIMALS, RoundingMode.HALF_EVEN));
+      // The floor's outward direction square to the wall is (dy, -dx).
+      int outAlong = (int) Math.signum(dy);
+      int outAcross = (int) -Math.signum(dx);
+      for (int corner : new int[] {i, next}) {
+        Length across = Length.ofNanometres((ring.y(corner) - middleY) * outAcross);
+        Length along = Length.ofNanometres((ring.x(corner) - middleX) * outAlong);
+        points.add(GapPoint.of("wall " + (i + 1) + of + " at corner " + (corner + 1), across, gap).along(along)
+            .angle(angle));
+      }
+    }
+  }
+}
