@@ -111,8 +111,9 @@ final class LaidEdge {
    */
   record Found(double depth, long start, long leftX, long leftY, long lowX, long lowY, long rightX, long rightY) {
     EdgeRest rest() {
-      return new EdgeRest(point(leftX, leftY), point(rightX, rightY),
-          Length.ofNanometres(Math.abs(Cross.gap(leftX, leftY, lowX, lowY, rightX, rightY))), point(lowX, lowY));
+      Length gap = Length.ofNanometres(Math.abs(Cross.gap(leftX, leftY, lowX, lowY, rightX, rightY)));
+      ProfilePoint left = point(leftX, leftY);
+      return new EdgeRest(left, point(rightX, rightY), gap, gap.isZero() ? left : point(lowX, lowY));
     }
 
     private static ProfilePoint point(long place, long height) {
