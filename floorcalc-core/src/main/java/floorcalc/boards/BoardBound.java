@@ -5,6 +5,8 @@ import floorcalc.measure.Length;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleValue;
 import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
+import floorcalc.working.Severity;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
@@ -15,7 +17,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The number of boards that no plan with the same rows and rules can do without. Three bounds are worked out; the highest
+ * The number of boards that no plan with the same rows and rules can do without. Four bounds are worked out; the highest
  * counts.
  * <ol>
  * <li><b>By length.</b> Make every piece and every board longer by one saw kerf. At any place along a board there is one low
@@ -24,6 +26,8 @@ import java.util.Optional;
  * <li><b>By area.</b> Make every piece and every board wider by one kerf too. Pieces of one board still lie apart in it, so
  * their areas add up to no more than the enlarged board. Floor of odd shape takes at least its area. And boards never cover
  * more than their own area.</li>
+ * <li><b>By shares.</b> As by length, but pieces are rounded to shares of a board in ways known from bin packing, such that no
+ * board gives more than one; long single pieces count for more so.</li>
  * <li><b>By prices.</b> Give every end piece and start piece a price such that no board gives more than one board's worth;
  * the cheapest way to lay all runs at these prices, end pieces and joint offsets as the rules ask, rounded up, is a bound.
  * See {@code docs/boards.md}.</li>
@@ -76,7 +80,8 @@ public final class BoardBound {
 
   /**
    * Returns the least number of boards, by prices too. Only for boards of one length, and for plans that keep the rules on
-   * end pieces and joint offsets; otherwise as {@link #of(List, Area, Area, BoardGoods, LayingRules)}.
+   * end pieces and joint offsets; otherwise as {@link #of(List, Area, Area, BoardGoods, LayingRules)}. Where no way to lay the
+   * runs keeps these rules, the bound is that by length and area, with the finding {@code no-way-keeps-the-rules}.
    *
    * @param runs the runs in laying order, not null
    * @param stretches a stretch for each run, not null; one as long as its run has pieces all along it
@@ -120,17 +125,37 @@ public final class BoardBound {
       return plain;
     }
     double[] counted = counted(runs, stretches, stock);
+    ShareBound shares = new ShareBound(stock);
+    for (int i = 0; i < counted.length; i++) {
+      if (counted[i] == 1) {
+        shares.add(runs.get(i).span());
+      }
+    }
+    int byShares = shares.reach(found);
+    List<Step> steps = new ArrayList<>(plain.steps());
+    steps.add(new Step("boards-by-shares", "What do all rows of full width count for at least, if pieces are rounded to shares of a"
+        + " board?", "b4 = the greatest over the ways to round", List.of(Term.of("way", "how pieces are rounded", shares.way())),
+        byShares, Source.DEFINITION));
+    int best = Math.max(plain.value(), byShares);
+    if (best >= found) {
+      return Calculated.of(best, steps);
+    }
     PriceGame game = new PriceGame(runs, counted, stock);
     prices.ifPresent(game::begin);
     // The prices of a search are the best for all runs; where some do not count, others may be better.
     boolean all = Arrays.stream(counted).allMatch(count -> count == 1);
     int byPrices = game.play(found, prices.isPresent() && all ? 0 : runs.size() > MANY ? 1 : ROUNDS);
-    List<Step> steps = new ArrayList<>(plain.steps());
+    if (byPrices == Integer.MAX_VALUE) {
+      return Calculated.of(best, steps, List.of(new Finding("no-way-keeps-the-rules", Severity.WARNING, "",
+          "no way to lay all runs keeps the least end piece and the joint offset, so nothing is said by prices: the bound holds"
+              + " for plans that break them too; ask for a shorter end piece or a smaller offset, or take boards of another length",
+          Source.DEFINITION)));
+    }
     steps.add(new Step("boards-by-prices", "What does the cheapest way to lay all rows cost at the best prices found?",
-        "b4 = ceil(C)", List.of(Term.of("C", "boards' worth of the cheapest way that keeps least end piece and joint offset, "
+        "b5 = ceil(C)", List.of(Term.of("C", "boards' worth of the cheapest way that keeps least end piece and joint offset, "
             + "less what rounding may add, to four decimals", game.shown())),
         byPrices, Source.DEFINITION));
-    return Calculated.of(Math.max(plain.value(), byPrices), steps);
+    return Calculated.of(Math.max(best, byPrices), steps);
   }
 
   /** One for runs whose pieces count all along, zero for others. */

@@ -110,4 +110,53 @@ class BoardBoundTest {
     assertThat(BoardBound.of(stretches, Area.ZERO, Area.ZERO, goods, rules).value()).isEqualTo(39);
     assertThat(BoardBound.of(runs, stretches, Area.ZERO, Area.ZERO, goods, rules, 1000).value()).isEqualTo(40);
   }
+
+  private static Calculated<Integer> ofRuns(int least, long... spans) {
+    LayingRules rules = RULES.with(LayingRules.MINIMUM_END_PIECE, Length.ofMillimetres(least), Source.GIVEN)
+        .with(LayingRules.MINIMUM_JOINT_OFFSET, Length.ZERO, Source.GIVEN);
+    List<Run> runs = java.util.stream.IntStream.range(0, spans.length)
+        .mapToObj(i -> Run.of(i, 0, Length.ofMillimetres(spans[i]).toNanometres())).toList();
+    List<Stretch> stretches = java.util.Arrays.stream(spans).mapToObj(span -> stretch(span, 200, Edges.BOTH)).toList();
+    return BoardBound.of(runs, stretches, Area.ZERO, Area.ZERO, GOODS, rules, 1000);
+  }
+
+  @Test
+  void singlePiecesLongerThanHalfABoardTakeABoardEach() {
+    // Two pieces of 600 are longer than 1100, so each run is one piece. By length 3 * 1103 / 2003 = 1.7, so 2.
+    assertThat(ofRuns(600, 1100, 1100, 1100).value()).isEqualTo(3);
+    // With 500 allowed, 500 and 600 from two boards, and 600 + 3 + 500 from the third run: fewer may do.
+    assertThat(ofRuns(500, 1100, 1100, 1100).value()).isEqualTo(2);
+  }
+
+  @Test
+  void singlePiecesLongerThanAThirdOfABoardGoTwoToABoard() {
+    // Boards are divided into three parts of 2003 / 3 = 667.7; 700 + 3 is longer than one: half a board each. By length
+    // 8 * 703 / 2003 = 2.8, so 3.
+    Calculated<Integer> bound = ofRuns(400, 700, 700, 700, 700, 700, 700, 700, 700);
+    assertThat(bound.value()).isEqualTo(4);
+    assertThat(bound.steps()).anySatisfy(step -> {
+      assertThat(step.id()).isEqualTo("boards-by-shares");
+      assertThat(step.result()).isEqualTo(4);
+    });
+  }
+
+  @Test
+  void piecesThatLeaveNoRoomForAnotherCountForABoard() {
+    // Two pieces of 760 are longer than 1500, so each run is one piece. 1500 leaves 497, less than 600: a board each, and 603
+    // of 2003 more. By length (3 * 1503 + 603) / 2003 = 2.6, so 3.
+    assertThat(ofRuns(760, 1500, 1500, 1500, 600).value()).isEqualTo(4);
+  }
+
+  @Test
+  void aBoundIsGivenWhereNoWayKeepsTheRules() {
+    // 4500 is one board and 2500, and no piece may be shorter than 900: start pieces are 900 to 1600 long, or all is whole but
+    // 500, too short. Joints of two rows are then never more than 700 apart, 900 is asked for. By length
+    // (5 * 4500 + 15 * 3) / 2003 = 11.3, so 12.
+    LayingRules rules = RULES.with(LayingRules.MINIMUM_JOINT_OFFSET, Length.ofMillimetres(900), Source.GIVEN)
+        .with(LayingRules.MINIMUM_END_PIECE, Length.ofMillimetres(900), Source.GIVEN);
+    Calculated<Integer> bound = BoardBound.of(Run.equalRows(5, Length.ofMillimetres(4500)),
+        Collections.nCopies(5, stretch(4500, 200, Edges.BOTH)), Area.ZERO, Area.ZERO, GOODS, rules, 1000);
+    assertThat(bound.value()).isBetween(12, 15);
+    assertThat(bound.findings()).extracting(finding -> finding.code()).containsExactly("no-way-keeps-the-rules");
+  }
 }
