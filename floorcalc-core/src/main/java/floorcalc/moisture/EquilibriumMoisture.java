@@ -30,8 +30,8 @@ import java.util.Objects;
  * }</pre>
  * It reproduces the handbook's table 4-2 from 30 °F to 180 °F (-1.1 °C to 82.2 °C) and 5 % to 95 % humidity within 0.07
  * percentage points. Beyond that it is an extrapolation, and the finding {@code climate-beyond-table} says so; below
- * -20 °C and above 100 °C it is refused. Real boards differ by species, by piece, by finish and by whether they come from
- * the damp or from the dry side (1 to 4 percentage points at 50 %); glued boards take longer to get there.
+ * -20 °C and above 100 °C it is refused. Real boards differ by species, by piece and by whether they come from the damp or
+ * from the dry side (1 to 4 percentage points at 50 %, as quoted from a guide of the Swedish wood industry).
  * <p>
  * Calculated with decimal numbers, so the same digits everywhere; results are rounded to four decimals.
  */

@@ -4,6 +4,7 @@ import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import java.io.Serializable;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -61,6 +62,23 @@ public final class MoistureReading implements Serializable {
    */
   public static MoistureReading of(MoistureMethod method, String decimal) {
     return of(method, Decimals.read(decimal, "reading", "1.8"));
+  }
+
+  /**
+   * Returns a reading by calcium chloride in grams from a square metre in 24 hours. That is another unit of the same
+   * method: 1 lb/(1000 ft2 24 h) is 453.59237 g from 92.90304 m2.
+   *
+   * @param grams the water given off by a square metre in 24 hours, not null
+   * @return the reading in lb/(1000 ft2 24 h), rounded half up to nine decimals, not null
+   * @throws IllegalArgumentException if no such reading is possible
+   */
+  public static MoistureReading ofCalciumChlorideGrams(BigDecimal grams) {
+    Objects.requireNonNull(grams, "grams");
+    if (grams.precision() - (long) grams.scale() > 9 || grams.scale() > 1000) {
+      throw new IllegalArgumentException("a reading by calcium chloride cannot be " + grams + " g/(m2 24 h)");
+    }
+    return of(MoistureMethod.CALCIUM_CHLORIDE, grams.multiply(new BigDecimal("92.90304"))
+        .divide(new BigDecimal("453.59237"), 9, RoundingMode.HALF_UP));
   }
 
   /**

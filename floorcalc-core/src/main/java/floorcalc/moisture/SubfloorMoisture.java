@@ -93,6 +93,42 @@ public final class SubfloorMoisture {
     return Calculated.of(new SubfloorMoisture(summaries, judgements), steps);
   }
 
+  /**
+   * Judges readings of a subfloor, those of each method by the first set of {@link MoistureLimits#all()} that has a limit
+   * for it: a meter on concrete or screed by common practice, on wood by the NWFA guidelines; CM by German parquet
+   * practice; and so on. For where nobody has chosen a set.
+   *
+   * @param readings the readings, perhaps none, not null
+   * @param substrate what the floor is laid on, not null
+   * @param heating whether it is heated, not null
+   * @param area the area of the floor, more than zero, not null
+   * @return as {@link #judge(List, Substrate, Heating, Area, MoistureLimits)}; not null
+   * @throws IllegalArgumentException if the area is not more than zero
+   */
+  public static Calculated<SubfloorMoisture> judge(List<MoistureReading> readings, Substrate substrate, Heating heating,
+      Area area) {
+    Objects.requireNonNull(readings, "readings");
+    List<Step> steps = new ArrayList<>();
+    List<Summary> summaries = new ArrayList<>();
+    List<Judgement> judgements = new ArrayList<>();
+    for (MoistureMethod method : MoistureMethod.values()) {
+      List<MoistureReading> taken = readings.stream().filter(reading -> reading.method() == method).toList();
+      if (!taken.isEmpty()) {
+        Calculated<SubfloorMoisture> one = judge(taken, substrate, heating, area, usual(method, substrate));
+        steps.addAll(one.steps());
+        summaries.addAll(one.value().summaries);
+        judgements.addAll(one.value().judgements);
+      }
+    }
+    return readings.isEmpty() ? judge(readings, substrate, heating, area, usual(MoistureMethod.METER, substrate))
+        : Calculated.of(new SubfloorMoisture(summaries, judgements), steps);
+  }
+
+  private static MoistureLimits usual(MoistureMethod method, Substrate substrate) {
+    List<MoistureLimits> sets = MoistureLimits.forMethod(method, substrate);
+    return sets.isEmpty() ? MoistureLimits.COMMON_PRACTICE : sets.get(0);
+  }
+
   private static Summary summary(MoistureMethod method, List<MoistureReading> taken, List<Step> steps) {
     BigDecimal sum = taken.stream().map(MoistureReading::value).reduce(BigDecimal.ZERO, BigDecimal::add);
     BigDecimal mean = Decimals.plain(sum.divide(BigDecimal.valueOf(taken.size()), 4, RoundingMode.HALF_UP));

@@ -87,7 +87,7 @@ public final class MovementForecast {
    * @param dampest the air in the dampest season, not null
    * @param across how much the boards move across, not null
    * @return the forecast, with the steps of the two moisture contents; not null
-   * @throws IllegalArgumentException if a value is out of bounds, or air so damp that boards would pass 30 %
+   * @throws IllegalArgumentException if a value is out of bounds
    */
   public static Calculated<MovementForecast> inSeasons(Percent now, AirClimate driest, AirClimate dampest,
       Coefficient across) {

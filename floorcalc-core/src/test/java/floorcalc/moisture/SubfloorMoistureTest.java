@@ -151,6 +151,35 @@ class SubfloorMoistureTest {
   }
 
   @Test
+  void whereNobodyHasChosenASet() {
+    List<MoistureReading> mixed = List.of(MoistureReading.of(METER, "3.8"), MoistureReading.of(CM, "1.9"),
+        MoistureReading.of(IN_SLAB_HUMIDITY, "70"));
+    Calculated<SubfloorMoisture> screed = SubfloorMoisture.judge(mixed, Substrate.CEMENT_SCREED, Heating.UNHEATED, TWELVE);
+    assertStepsHold(screed);
+    // CM 2.0, the meter 4; in-slab humidity has a limit for concrete only
+    assertThat(screed.value().judgements()).extracting(judgement -> judgement.limit() + " " + judgement.outcome())
+        .containsExactly("at most 2 CM-% MET",
+            "none in set 'common practice' for this method and subfloor NOT_MEASURED", "at most 4 % MET");
+    assertThat(screed.value().summaries()).hasSize(3);
+    // on wood the meter is judged by the NWFA guidelines, with their number of readings
+    assertThat(SubfloorMoisture.judge(readings(METER, "9"), Substrate.TIMBER, Heating.UNHEATED, TWELVE).value().judgements())
+        .extracting(judgement -> judgement.limit() + " " + judgement.outcome())
+        .containsExactly("at most 12 % MET", "at least 3 NOT_MET");
+    assertThat(SubfloorMoisture.judge(List.of(), Substrate.NOT_STATED, Heating.NOT_STATED, TWELVE).value().judgements())
+        .extracting(Judgement::outcome).containsExactly(Outcome.NOT_MEASURED);
+  }
+
+  /** 14.647 g/(m2 24 h) are 3 lb/(1000 ft2 24 h), as published: 14.647 * 92.90304 / 453.59237 = 2.99994. */
+  @Test
+  void gramsOfWater() {
+    MoistureReading reading = MoistureReading.ofCalciumChlorideGrams(new BigDecimal("14.647"));
+    assertThat(reading.method()).isEqualTo(CALCIUM_CHLORIDE);
+    assertThat(reading.value()).isBetween(new BigDecimal("2.9999"), new BigDecimal("3"));
+    assertThat(only(MoistureLimits.NWFA_GUIDELINES, Substrate.CONCRETE, Heating.UNHEATED, List.of(reading)).isMet()).isTrue();
+    assertThatThrownBy(() -> MoistureReading.ofCalciumChlorideGrams(new BigDecimal("400"))).hasMessageContaining("60 lb");
+  }
+
+  @Test
   void impossibleInputIsRefused() {
     assertThatThrownBy(() -> MoistureReading.of(CM, "75")).hasMessage("a reading by CM must be from 0 CM-% to 20 CM-%"
         + " with at most 9 decimals, but was 75; check the method and the unit");
