@@ -66,8 +66,12 @@ public final class RunLayout {
    * @return the layout that needs the fewest boards where all rows are of full width, not null
    */
   public static RunLayout search(List<Run> runs, BoardGoods goods, LayingRules rules, SearchEffort effort) {
-    List<RunLayout> proposals = proposals(runs, new Stock(goods, rules), effort, UniformSearch::isProven);
+    Stock stock = new Stock(goods, rules);
+    List<RunLayout> proposals = proposals(runs, stock, effort, UniformSearch::isProven);
     RunLayout best = proposals.get(0);
+    if (best.breaches == 0 && isCountedExactly(runs, stock)) {
+      return best;
+    }
     int fewest = best.boards(runs, goods, rules);
     for (RunLayout other : proposals.subList(1, proposals.size())) {
       int boards = other.boards(runs, goods, rules);
@@ -100,8 +104,7 @@ public final class RunLayout {
     if (stock.isUniform() && !runs.isEmpty()) {
       UniformSearch search = new UniformSearch(runs, stock, effort);
       proposals.addAll(search.best());
-      // What runs of several pieces take the search counts exactly; looking ahead adds nothing to it.
-      enough = effort == SearchEffort.QUICK || done.test(search) || runs.stream().allMatch(run -> run.span() > stock.longest());
+      enough = effort == SearchEffort.QUICK || done.test(search) || isCountedExactly(runs, stock);
     }
     if (proposals.isEmpty() || !enough) {
       RunLayout ahead = new JointSearch(runs, stock).best();
@@ -109,6 +112,11 @@ public final class RunLayout {
           : new RunLayout(runs, stock, ahead.joints, ahead.breaches, 0, proposals.get(0).prices));
     }
     return List.copyOf(proposals);
+  }
+
+  /** Tells whether the search counts the boards of rows of full width exactly: if each run is made of several pieces. */
+  private static boolean isCountedExactly(List<Run> runs, Stock stock) {
+    return stock.isUniform() && runs.stream().allMatch(run -> run.span() > stock.longest());
   }
 
   /** The boards that rows of full width take when they are cut as laid. */

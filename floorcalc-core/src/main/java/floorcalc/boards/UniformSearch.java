@@ -23,7 +23,8 @@ final class UniformSearch {
   private static final int[] ROUNDS = {1, 20, 60, 200};
   private static final Placing[] PLACINGS = {Placing.HABIT, Placing.RANDOM, Placing.PATH};
   private static final long BLOCK_STEPS = 3_000;
-  private static final int CALM_ATTEMPTS = 4;
+  private static final int CALM_ATTEMPTS = 6;
+  private static final long CALM_STEPS = 4_000;
   private static final double SHUN = 0.05;
   private static final int WIDER = 4;
   private static final long WIDER_STEPS = 800;
@@ -141,7 +142,7 @@ final class UniformSearch {
     }
     for (int i = 0; i < CALM_ATTEMPTS && patterns > 0; i++) {
       StartMoves moves = again(stock.minimumOffset, i);
-      int left = calmWith(moves, boards, i % 2 == 0 ? Placing.LIGHTEST : Placing.RANDOM);
+      int left = calmWith(moves, boards, i % 2 == 0 ? Placing.LIGHTEST : Placing.RANDOM, CALM_STEPS);
       if (left < patterns) {
         patterns = left;
         ways.add(moves);
@@ -151,7 +152,7 @@ final class UniformSearch {
     long high = table.board / 3;
     for (int i = 0; i < WIDER && high > low; i++) {
       StartMoves moves = again(low + (high - low + 1) / 2, i);
-      int left = calmWith(moves, boards, Placing.LIGHTEST);
+      int left = calmWith(moves, boards, Placing.LIGHTEST, WIDER_STEPS);
       if (left <= patterns) {
         patterns = left;
         ways.add(moves);
@@ -172,12 +173,12 @@ final class UniformSearch {
   }
 
   /** How many patterns are left in a way with no more boards, or the greatest number if none is found. */
-  private static int calmWith(StartMoves moves, int boards, Placing placing) {
+  private static int calmWith(StartMoves moves, int boards, Placing placing, long steps) {
     StartSearch search = new StartSearch(moves, 0, moves.table.count);
     if (!search.place(placing, boards)) {
       return Integer.MAX_VALUE;
     }
-    search.improve(boards, WIDER_STEPS);
+    search.improve(boards, steps);
     return search.boards() <= boards ? search.calm() : Integer.MAX_VALUE;
   }
 
