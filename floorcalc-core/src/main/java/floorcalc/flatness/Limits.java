@@ -1,7 +1,6 @@
 package floorcalc.flatness;
 
 import floorcalc.measure.Length;
-import floorcalc.working.Source;
 import java.util.ArrayList;
 import java.util.List;
 
