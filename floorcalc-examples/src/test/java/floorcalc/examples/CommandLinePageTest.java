@@ -25,7 +25,7 @@ class CommandLinePageTest {
       assertThat(ran).as(examples.group(1)).isEqualTo(new Ran(0, examples.group(2), ""));
       count++;
     }
-    assertThat(count).isEqualTo(4);
+    assertThat(count).isEqualTo(5);
   }
 
   @Test
