@@ -20,8 +20,7 @@ import java.util.Objects;
  *   __________/      \___   gap            /   \__________   the floor
  *                        \________________/
  * }</pre>
- * Spans are level lengths: at the slopes of floors the difference from a length along the edge is far below a
- * nanometre per metre and gap. Between readings the floor runs straight, so an end of the edge may rest between two readings;
+ * Spans are level lengths; at a slope of 1 in 100 an edge is longer than its level length by 0.05 mm a metre. Between readings the floor runs straight, so an end of the edge may rest between two readings;
  * the height there is that of the nearest nanometre, which moves a gap by less than a nanometre.
  * <p>
  * For {@code n} readings, of which {@code m} lie under the edge, one placement takes a time that grows with {@code m}, all placements
