@@ -22,7 +22,7 @@ import java.util.Objects;
  *     List.of(Length.ZERO, Length.ofMillimetres(-1), Length.ZERO)));
  * levels.plane().value().fall();
  * }</pre>
- * Places and heights are exact. See {@code docs/levels.md}.
+ * Places and heights are exact.
  */
 public final class Levels implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -23,7 +23,7 @@ import java.util.Optional;
  *     PreparationOptions.grindingUpTo(Length.ofMillimetres(2))).value();
  * work.toFill().forEach(spot -> System.out.println(spot.place() + ": " + spot.fill()));
  * }</pre>
- * Depths are whole steps, volumes are exact for these depths. Immutable and thread-safe. See {@code docs/levels.md}.
+ * Depths are whole steps, volumes are exact for these depths. Immutable and thread-safe.
  */
 public final class SubfloorPreparation {
   private final List<SpotWork> spots;

@@ -22,7 +22,7 @@ import java.util.Objects;
  */
 public final class TiltReadings {
   private static final Source MOODY = new Source("How to calibrate surface plates in the plant",
-      "J. C. Moody, The Tool Engineer", 1955, "worksheet 1, as given in a transcription of its tables", Standing.QUOTED);
+      "J. C. Moody, The Tool Engineer", 1955, "worksheet 1, as given in a typed copy of its tables", Standing.QUOTED);
   /** Pi / 648000, the radians of an arc-second, to far more digits than a nanometre needs. */
   private static final BigDecimal ARC_SECOND = new BigDecimal("3.14159265358979323846264338327950288")
       .divide(BigDecimal.valueOf(648_000), new MathContext(36));
