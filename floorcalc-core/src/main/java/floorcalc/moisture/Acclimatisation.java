@@ -148,8 +148,8 @@ public final class Acclimatisation {
       case NOT_STATED -> Outcome.NOT_MEASURED;
     }, Source.COMMON_PRACTICE, packs == Packs.CLOSED ? ""
         : "leave packs closed and flat in the room until they are laid, unless the maker says otherwise"));
-    judgements.add(daysJudgement());
     if (air == null || boards.isEmpty()) {
+      judgements.add(daysJudgement(Outcome.NOT_MEASURED));
       judgements.add(agreement("", Outcome.NOT_MEASURED, "measure "
           + (air == null ? boards.isEmpty() ? "the air of the room and the boards" : "the air of the room" : "the boards")
           + "; days in the room stand in for neither"));
@@ -165,6 +165,7 @@ public final class Acclimatisation {
             Term.of("M", "equilibrium moisture content of the room", balance.value())), difference, Source.DEFINITION));
     boolean met = difference.abs().compareTo(allowed) <= 0;
     boolean damp = difference.compareTo(Percent.ZERO) > 0;
+    judgements.add(daysJudgement(met ? Outcome.MET : Outcome.NOT_MET));
     judgements.add(agreement("boards " + spread.mean() + ", room " + balance.value() + ": "
         + difference.abs().number().toPlainString() + " percentage points apart", met ? Outcome.MET : Outcome.NOT_MET,
         met ? "" : "the boards are too " + (damp ? "damp" : "dry") + " for the room as it is by "
@@ -173,14 +174,19 @@ public final class Acclimatisation {
     return Calculated.of(judgements, steps, balance.findings());
   }
 
-  private Judgement daysJudgement() {
+  /** Enough days pass only together with readings that agree. */
+  private Judgement daysJudgement(Outcome agreement) {
     boolean known = days != null;
     boolean enough = known && days.compareTo(LEAST_DAYS) >= 0;
     return new Judgement("days-in-room", "days of the packs in the room", "", known ? days.toPlainString() : "",
-        "3 to 4 days, and until boards and room agree", !known ? Outcome.NOT_MEASURED : enough ? Outcome.MET
-            : Outcome.NOT_MET, Source.COMMON_PRACTICE, enough ? ""
-        : known ? "wait " + LEAST_DAYS.subtract(days).toPlainString() + " more at least, then measure"
-            : "note when the packs came in");
+        "3 to 4 days, and until boards and room agree", !known ? Outcome.NOT_MEASURED : enough ? agreement : Outcome.NOT_MET,
+        Source.COMMON_PRACTICE, !known ? "note when the packs came in"
+            : !enough ? "wait " + LEAST_DAYS.subtract(days).toPlainString() + " more at least, then measure"
+            : switch (agreement) {
+              case MET -> "";
+              case NOT_MET -> "wait until boards and room agree";
+              case NOT_MEASURED -> "measure boards and room: days alone pass nothing";
+            });
   }
 
   private Judgement agreement(String found, Outcome outcome, String advice) {

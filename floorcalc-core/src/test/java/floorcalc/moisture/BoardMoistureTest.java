@@ -113,7 +113,12 @@ class BoardMoistureTest {
   @Test
   void daysNeverStandInForReadings() {
     Acclimatisation year = Acclimatisation.notStated().packsClosed().days(BigDecimal.valueOf(365));
-    assertThat(year.judge().value().get(2).outcome()).isEqualTo(Outcome.NOT_MEASURED);
+    assertThat(year.judge().value()).extracting(Judgement::outcome)
+        .containsExactly(Outcome.MET, Outcome.NOT_MEASURED, Outcome.NOT_MEASURED);
+    assertThat(year.judge().value().get(1).advice()).isEqualTo("measure boards and room: days alone pass nothing");
+    Judgement days = year.air(air("50")).boards(boards("12")).judge().value().get(1);
+    assertThat(days.outcome()).isEqualTo(Outcome.NOT_MET);
+    assertThat(days.advice()).isEqualTo("wait until boards and room agree");
     Judgement damp = year.air(air("50")).boards(boards("12")).judge().value().get(2);
     assertThat(damp.outcome()).isEqualTo(Outcome.NOT_MET);
     // 12 - 9.2711 - 2 = 0.7289
