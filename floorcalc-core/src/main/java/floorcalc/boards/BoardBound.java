@@ -134,7 +134,9 @@ public final class BoardBound {
     int byShares = shares.reach(found);
     List<Step> steps = new ArrayList<>(plain.steps());
     steps.add(new Step("boards-by-shares", "What do all rows of full width count for at least, if pieces are rounded to shares of a"
-        + " board?", "b4 = the greatest over the ways to round", List.of(Term.of("way", "how pieces are rounded", shares.way())),
+        + " board?", "b4 = ceil(S)", List.of(Term.of("S", "shares that all these rows count for at least, each laid in the way that counts"
+            + " least; pieces and boards are made longer by a kerf, and of the ways to round this gives most: " + shares.way(),
+            shares.sum())),
         byShares, Source.DEFINITION));
     int best = Math.max(plain.value(), byShares);
     if (best >= found) {
@@ -145,7 +147,7 @@ public final class BoardBound {
     // The prices of a search are the best for all runs; where some do not count, others may be better.
     boolean all = Arrays.stream(counted).allMatch(count -> count == 1);
     int byPrices = game.play(found, prices.isPresent() && all ? 0 : runs.size() > MANY ? 1 : ROUNDS);
-    if (byPrices == Integer.MAX_VALUE) {
+    if (!game.anyWayKeepsRules()) {
       return Calculated.of(best, steps, List.of(new Finding("no-way-keeps-the-rules", Severity.WARNING, "",
           "no way to lay all runs keeps the least end piece and the joint offset, so nothing is said by prices: the bound holds"
               + " for plans that break them too; ask for a shorter end piece or a smaller offset, or take boards of another length",

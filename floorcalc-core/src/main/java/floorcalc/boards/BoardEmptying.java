@@ -12,26 +12,26 @@ import java.util.List;
  * itself or in place of a shorter one that finds room. Where no board can be emptied, fuller boards are filled more by exchanging
  * parts with emptier ones, and it begins anew.
  */
-final class Emptier {
-  private final Filler filler;
+final class BoardEmptying {
+  private final BoardFilling filling;
   private final List<List<Integer>> parts = new ArrayList<>();
   private final Deque<int[]> moves = new ArrayDeque<>();
   private long steps;
 
-  Emptier(Filler filler) {
-    this.filler = filler;
-    for (int b = 0; b < filler.boards; b++) {
+  BoardEmptying(BoardFilling filling) {
+    this.filling = filling;
+    for (int b = 0; b < filling.boards; b++) {
       parts.add(new ArrayList<>(3));
     }
-    for (int part : filler.longestFirst) {
-      parts.get(filler.boardOf[part]).add(part);
+    for (int part : filling.longestFirst) {
+      parts.get(filling.boardOf[part]).add(part);
     }
   }
 
   /** Goes on until no more than {@code least} boards are left, or nothing changes, or the steps are used up. */
   void empty(int least, long most) {
     boolean changed = true;
-    while (changed && filler.boards > least && steps < most) {
+    while (changed && filling.boards > least && steps < most) {
       changed = false;
       Integer[] emptiest = emptiestFirst();
       for (int i = 0; i < emptiest.length && !changed && steps < most; i++) {
@@ -47,28 +47,28 @@ final class Emptier {
   }
 
   private Integer[] emptiestFirst() {
-    Integer[] emptiest = new Integer[filler.boards];
+    Integer[] emptiest = new Integer[filling.boards];
     Arrays.setAll(emptiest, b -> b);
-    Arrays.sort(emptiest, Comparator.<Integer>comparingLong(b -> -filler.room[b]).thenComparingInt(b -> b));
+    Arrays.sort(emptiest, Comparator.<Integer>comparingLong(b -> -filling.room[b]).thenComparingInt(b -> b));
     return emptiest;
   }
 
   /** Takes away an empty board; the last one gets its number. */
   private void drop(int empty) {
-    int last = --filler.boards;
-    filler.room[empty] = filler.room[last];
-    filler.free[empty] = filler.free[last];
+    int last = --filling.boards;
+    filling.room[empty] = filling.room[last];
+    filling.free[empty] = filling.free[last];
     parts.set(empty, parts.get(last));
     parts.remove(last);
     if (empty < last) {
-      parts.get(empty).forEach(part -> filler.boardOf[part] = empty);
+      parts.get(empty).forEach(part -> filling.boardOf[part] = empty);
     }
   }
 
   private boolean moveAllAway(int target, long most) {
     moves.clear();
     for (int part : List.copyOf(parts.get(target))) {
-      if (filler.spans[part] == filler.board || steps > most || !moveAway(part, target)) {
+      if (filling.spans[part] == filling.board || steps > most || !moveAway(part, target)) {
         while (!moves.isEmpty()) {
           int[] move = moves.pop();
           shift(move[0], move[1]);
@@ -85,10 +85,10 @@ final class Emptier {
       move(part, into);
       return true;
     }
-    for (int b = 0; b < filler.boards; b++) {
+    for (int b = 0; b < filling.boards; b++) {
       for (int other : b == target ? List.<Integer>of() : parts.get(b)) {
         steps++;
-        boolean givesWay = filler.spans[other] < filler.spans[part] && canReplace(part, other, b);
+        boolean givesWay = filling.spans[other] < filling.spans[part] && canReplace(part, other, b);
         int elsewhere = givesWay ? tightest(other, b, target) : -1;
         if (elsewhere >= 0) {
           move(other, elsewhere);
@@ -101,16 +101,16 @@ final class Emptier {
   }
 
   private boolean canReplace(int part, int other, int in) {
-    return filler.spans[part] - filler.spans[other] <= filler.room[in]
-        && (filler.ends[part] & ~(filler.free[in] | filler.ends[other])) == 0;
+    return filling.spans[part] - filling.spans[other] <= filling.room[in]
+        && (filling.ends[part] & ~(filling.free[in] | filling.ends[other])) == 0;
   }
 
   /** The board, neither of two, in which a part leaves least room; -1 if there is none. */
   private int tightest(int part, int but, int target) {
     int best = -1;
-    for (int b = 0; b < filler.boards; b++) {
+    for (int b = 0; b < filling.boards; b++) {
       steps++;
-      if (b != target && b != but && filler.fits(part, b) && (best < 0 || filler.room[b] < filler.room[best])) {
+      if (b != target && b != but && filling.fits(part, b) && (best < 0 || filling.room[b] < filling.room[best])) {
         best = b;
       }
     }
@@ -122,17 +122,17 @@ final class Emptier {
     long most = 0;
     int taken = -1;
     int given = -1;
-    for (int b = 0; b < filler.boards && filler.room[into] > 0; b++) {
-      for (int part : b == into || filler.room[b] < filler.room[into] ? List.<Integer>of() : parts.get(b)) {
+    for (int b = 0; b < filling.boards && filling.room[into] > 0; b++) {
+      for (int part : b == into || filling.room[b] < filling.room[into] ? List.<Integer>of() : parts.get(b)) {
         steps += 1 + parts.get(into).size();
-        long whole = filler.spans[part] + filler.kerf;
-        if (whole > most && filler.fits(part, into)) {
+        long whole = filling.spans[part] + filling.kerf;
+        if (whole > most && filling.fits(part, into)) {
           most = whole;
           taken = part;
           given = -1;
         }
         for (int other : parts.get(into)) {
-          long gain = filler.spans[part] - filler.spans[other];
+          long gain = filling.spans[part] - filling.spans[other];
           if (gain > most && canReplace(part, other, into) && canReplace(other, part, b)) {
             most = gain;
             taken = part;
@@ -142,7 +142,7 @@ final class Emptier {
       }
     }
     if (taken >= 0) {
-      int from = filler.boardOf[taken];
+      int from = filling.boardOf[taken];
       lift(taken);
       if (given >= 0) {
         lift(given);
@@ -154,7 +154,7 @@ final class Emptier {
   }
 
   private void move(int part, int into) {
-    moves.push(new int[] {part, filler.boardOf[part]});
+    moves.push(new int[] {part, filling.boardOf[part]});
     shift(part, into);
   }
 
@@ -164,12 +164,12 @@ final class Emptier {
   }
 
   private void lift(int part) {
-    parts.get(filler.boardOf[part]).remove((Integer) part);
-    filler.take(part);
+    parts.get(filling.boardOf[part]).remove((Integer) part);
+    filling.take(part);
   }
 
   private void lay(int part, int into) {
-    filler.put(part, into);
+    filling.put(part, into);
     parts.get(into).add(part);
   }
 }

@@ -14,9 +14,9 @@ import java.util.TreeMap;
  * others between them, a saw kerf apart. A bin-packing problem in which two sorts of part exclude their like.
  * <p>
  * Two ways are tried: ends and starts are paired first, as many as can be, and each other part goes, the longest first, where
- * least is left over; or all parts go so. Then boards are emptied, see {@link Emptier}. Deterministic; the effort is counted.
+ * least is left over; or all parts go so. Then boards are emptied, see {@link BoardEmptying}. Deterministic; the effort is counted.
  */
-final class Filler {
+final class BoardFilling {
   static final int LOW = 1;
   static final int HIGH = 2;
   private static final int BOTH = LOW | HIGH;
@@ -37,7 +37,7 @@ final class Filler {
    * @param spans how long each part is
    * @param ends which ends of the board each needs, as bits
    */
-  Filler(long[] spans, int[] ends, long board, long kerf) {
+  BoardFilling(long[] spans, int[] ends, long board, long kerf) {
     this.spans = spans;
     this.ends = ends;
     this.board = board;
@@ -76,7 +76,7 @@ final class Filler {
       }
     }
     if (boards > least && steps > 0) {
-      new Emptier(this).empty(least, steps);
+      new BoardEmptying(this).empty(least, steps);
     }
   }
 

@@ -6,7 +6,7 @@ import java.util.Arrays;
  * A length of board that one piece takes, or a low and a high strip side by side.
  *
  * @param span its length
- * @param ends which factory ends it needs, as bits, see {@link Filler}
+ * @param ends which factory ends it needs, as bits, see {@link BoardFilling}
  * @param pieces the pieces cut from it
  * @param offsets where each begins, from the low end of the part
  */
@@ -31,10 +31,10 @@ record Part(long span, int ends, int[] pieces, long[] offsets) {
     long[] offsets = Arrays.copyOf(lowStrip.offsets, pieces.length);
     System.arraycopy(highStrip.pieces, 0, pieces, count, highStrip.pieces.length);
     System.arraycopy(highStrip.offsets, 0, offsets, count, highStrip.pieces.length);
-    return new Part(board, Filler.LOW | Filler.HIGH, pieces, offsets);
+    return new Part(board, BoardFilling.LOW | BoardFilling.HIGH, pieces, offsets);
   }
 
   static int bits(Ends ends) {
-    return (ends.low() ? Filler.LOW : 0) | (ends.high() ? Filler.HIGH : 0);
+    return (ends.low() ? BoardFilling.LOW : 0) | (ends.high() ? BoardFilling.HIGH : 0);
   }
 }

@@ -21,8 +21,10 @@ final class PriceGame {
   private static final long STEPS = 4_000_000L;
   private static final int FEW_SORTS = 4;
   private static final int ROUNDS_OF_MANY_SORTS = 120;
+  /** How far the prices tried lean to the best ones before, and how much less each time that does not help. */
   private static final double LEAN = 0.5;
   private static final double LESS = 0.25;
+  /** What counts as no gain. */
   private static final double LITTLE = 1e-5;
   /** What rounding may add to the cost of all runs, and of each run: far less than shows. */
   private static final double ROUNDING = 1e-6;
@@ -154,6 +156,11 @@ final class PriceGame {
   /** What the cheapest way costs at the best prices, less all that rounding may have added. */
   double value() {
     return sure();
+  }
+
+  /** Tells whether there is any way to lay all runs that keeps the rules; after a round. */
+  boolean anyWayKeepsRules() {
+    return best < PhaseCosts.NEVER;
   }
 
   int bound() {

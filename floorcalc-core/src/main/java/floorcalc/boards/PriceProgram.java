@@ -13,8 +13,9 @@ import java.util.List;
  * <pre>
  *   least t,   with   sum over ways of x[i] * cost[i][j]  +  slack[j]  =  t   for each rise j,   sum of x[i] = 1
  * </pre>
- * The duals of the rows are the prices: none below zero, together 1. The least t is the most that any prices made of these
- * rises get out of the ways known, so it is a limit for what they get out of all ways.
+ * A general solver would begin anew with each way; a test holds this one against such a solver. The duals of the rows are
+ * the prices: none below zero, together 1. The least t is the most that any prices made of these rises get out of the ways
+ * known, so it is a limit for what they get out of all ways.
  */
 final class PriceProgram {
   private static final double ZERO = 1e-9;

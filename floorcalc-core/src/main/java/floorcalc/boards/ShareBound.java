@@ -1,5 +1,8 @@
 package floorcalc.boards;
 
+import floorcalc.measure.Length;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -26,6 +29,7 @@ final class ShareBound {
   /** How many runs there are of each length. */
   private final TreeMap<Long, Integer> runs = new TreeMap<>();
   private int best;
+  private double sum;
   private String way = "none";
 
   ShareBound(Stock stock) {
@@ -48,6 +52,11 @@ final class ShareBound {
     return way;
   }
 
+  /** What all runs count for with that rounding, less what adding up may round, to four decimals. */
+  String sum() {
+    return BigDecimal.valueOf(sum).setScale(4, RoundingMode.CEILING).toPlainString();
+  }
+
   /** Tries roundings until a number of boards is reached; returns the bound. */
   int reach(int target) {
     TreeSet<Long> limits = new TreeSet<>();
@@ -60,7 +69,7 @@ final class ShareBound {
     }
     for (long limit : limits) {
       if (limit > 0 && 2 * limit <= whole && best < target) {
-        keep(new ByLimit(limit), "pieces under " + floorcalc.measure.Length.ofNanometres(limit - stock.kerf)
+        keep(new ByLimit(limit), "pieces under " + Length.ofNanometres(limit - stock.kerf)
             + " count for nothing, those that leave no such piece for a board");
       }
     }
@@ -71,13 +80,15 @@ final class ShareBound {
   }
 
   private void keep(Shares shares, String how) {
-    double sum = 0;
+    double all = 0;
     for (Map.Entry<Long, Integer> entry : runs.entrySet()) {
-      sum += entry.getValue() * cheapest(entry.getKey(), shares);
+      all += entry.getValue() * cheapest(entry.getKey(), shares);
     }
-    int bound = (int) StrictMath.ceil(sum - ROUNDING * (1 + sum));
+    double sure = all - ROUNDING * (1 + all);
+    int bound = (int) StrictMath.ceil(sure);
     if (bound > best) {
       best = bound;
+      sum = Math.max(0, sure);
       way = how;
     }
   }

@@ -23,30 +23,30 @@ final class SharedBoards {
 
   /** Fills boards with parts. Between two ends, other parts follow the low one, so that what is left is in one length. */
   static SharedBoards of(int pieces, List<Part> parts, Stock stock, int least, long steps) {
-    Filler filler = new Filler(parts.stream().mapToLong(Part::span).toArray(), parts.stream().mapToInt(Part::ends).toArray(),
+    BoardFilling filling = new BoardFilling(parts.stream().mapToLong(Part::span).toArray(), parts.stream().mapToInt(Part::ends).toArray(),
         stock.longest(), stock.kerf);
-    filler.fill(least, steps);
-    long[] next = new long[filler.boards];
+    filling.fill(least, steps);
+    long[] next = new long[filling.boards];
     int[] boardOf = new int[pieces];
     Arrays.fill(boardOf, -1);
     long[] along = new long[pieces];
     for (int pass = 0; pass < 2; pass++) {
       for (int i = 0; i < parts.size(); i++) {
         Part part = parts.get(i);
-        int board = filler.boardOf[i];
-        boolean low = (part.ends() & Filler.LOW) != 0;
+        int board = filling.boardOf[i];
+        boolean low = (part.ends() & BoardFilling.LOW) != 0;
         if (low != (pass == 0)) {
           continue;
         }
-        long from = part.ends() == Filler.HIGH ? stock.longest() - part.span() : next[board];
-        next[board] += part.ends() == Filler.HIGH ? 0 : part.span() + stock.kerf;
+        long from = part.ends() == BoardFilling.HIGH ? stock.longest() - part.span() : next[board];
+        next[board] += part.ends() == BoardFilling.HIGH ? 0 : part.span() + stock.kerf;
         for (int k = 0; k < part.pieces().length; k++) {
           boardOf[part.pieces()[k]] = board;
           along[part.pieces()[k]] = from + part.offsets()[k];
         }
       }
     }
-    return new SharedBoards(filler.boards, boardOf, along);
+    return new SharedBoards(filling.boards, boardOf, along);
   }
 
   /** The pieces of each board, in laying order. */
@@ -65,7 +65,7 @@ final class SharedBoards {
 
   /** What is cut from each board, as one part. */
   List<Part> strips(long board) {
-    return piecesOfBoards().stream().map(pieces -> new Part(board, Filler.LOW | Filler.HIGH,
+    return piecesOfBoards().stream().map(pieces -> new Part(board, BoardFilling.LOW | BoardFilling.HIGH,
         pieces.stream().mapToInt(i -> i).toArray(), pieces.stream().mapToLong(i -> along[i]).toArray())).toList();
   }
 }

@@ -31,6 +31,7 @@ final class StartMoves {
   private int beside;
   private int[] links = new int[4];
   private long[] joints = new long[4];
+  /** Where the random numbers begin: any number does; see docs/performance.md for what chance has to do with it. */
   private long random = 3;
 
   StartMoves(RunTable table, Stock stock, PieceTally tally) {

@@ -10,19 +10,23 @@ import java.util.List;
  * partner carried on.
  */
 final class UniformSearch {
+  /** So many runs are searched together; more in blocks, some pieces of each block carried on to the next. */
   private static final int TOGETHER = 64;
   private static final int BLOCK = 32;
   private static final int CARRIED = 12;
+  private static final long BLOCK_STEPS = 3_000;
+  /** Steps of the first placing and of the next few, of each later one, and of all. */
   private static final long FIRST_STEPS = 2_000;
   private static final int SHORT = 3;
-  private static final double UNLIKELY = 0.2;
-  private static final double EASY = 0.1;
-  private static final int MIXED_EVERY = 5;
   private static final long STEPS = 8_000;
   private static final long MOST_STEPS = 300_000;
+  private static final double UNLIKELY = 0.2;
+  private static final double EASY = 0.1;
+  /** Rounds of prices before each placing anew. */
   private static final int[] ROUNDS = {1, 20, 60, 200};
   private static final Placing[] PLACINGS = {Placing.HABIT, Placing.RANDOM, Placing.PATH};
-  private static final long BLOCK_STEPS = 3_000;
+  private static final int MIXED_EVERY = 5;
+  /** Ways looked for with fewer patterns and with wider offsets, once the boards are found. */
   private static final int CALM_ATTEMPTS = 6;
   private static final long CALM_STEPS = 4_000;
   private static final double SHUN = 0.05;
