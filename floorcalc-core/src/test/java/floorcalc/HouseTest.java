@@ -63,7 +63,8 @@ class HouseTest {
     arrows.put("moisture", Set.of("measure", "working", "outline"));
     arrows.put("movement", Set.of("measure", "working", "rules", "outline", "moisture"));
     arrows.put("flatness", Set.of("measure", "working", "outline"));
-    arrows.put("plan", Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials"));
+    arrows.put("site", Set.of("measure", "working", "rules", "outline", "boards", "moisture", "movement", "flatness"));
+    arrows.put("plan", Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials", "site"));
     arrows.put("laying",
         Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials", "plan"));
     // The audit shares no arithmetic with what it checks. A job hands out its boards and a plan its ledger: it reads

@@ -128,6 +128,21 @@ public final class Acclimatisation {
   }
 
   /**
+   * Returns the mean of readings of boards.
+   *
+   * @param readings moisture contents by a meter set to the species, each from 0 % to 30 %, at least one, not null
+   * @return the mean, rounded half up to four decimals, with the step {@code mean-of-boards}; not null
+   * @throws IllegalArgumentException if there is no reading, or one is out of bounds
+   */
+  public static Calculated<Percent> meanOfBoards(List<Percent> readings) {
+    if (readings.isEmpty()) {
+      throw new IllegalArgumentException("there must be at least one reading of the boards, but there is none");
+    }
+    Spread spread = Spread.ofBoards(readings);
+    return Calculated.of(spread.mean(), List.of(spread.step()));
+  }
+
+  /**
    * Judges what is known.
    *
    * @return the judgements {@code packs-closed}, {@code days-in-room} and {@code boards-room-agreement}, in this order,
@@ -150,13 +165,14 @@ public final class Acclimatisation {
         : "leave packs closed and flat in the room until they are laid, unless the maker says otherwise"));
     if (air == null || boards.isEmpty()) {
       judgements.add(daysJudgement(Outcome.NOT_MEASURED));
-      judgements.add(agreement("", Outcome.NOT_MEASURED, "measure "
+      judgements.add(agreement(air != null ? "room " + EquilibriumMoisture.of(air).value()
+          : boards.isEmpty() ? "" : "boards " + Spread.ofBoards(boards), Outcome.NOT_MEASURED, "measure "
           + (air == null ? boards.isEmpty() ? "the air of the room and the boards" : "the air of the room" : "the boards")
           + "; days in the room stand in for neither"));
       return Calculated.of(judgements, steps);
     }
     Calculated<Percent> balance = EquilibriumMoisture.of(air);
-    Spread spread = Spread.of(boards);
+    Spread spread = Spread.ofBoards(boards);
     Percent difference = spread.mean().minus(balance.value());
     steps.addAll(balance.steps());
     steps.add(spread.step());

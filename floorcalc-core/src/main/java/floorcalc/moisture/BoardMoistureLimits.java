@@ -103,7 +103,7 @@ public final class BoardMoistureLimits {
       return Calculated.of(judgement("", Outcome.NOT_MEASURED, "measure boards of several packs with a meter set to the"
           + " species"), steps);
     }
-    Spread spread = Spread.of(readings);
+    Spread spread = Spread.ofBoards(readings);
     steps.add(spread.step());
     boolean damp = spread.highest().compareTo(high) > 0;
     boolean dry = spread.lowest().compareTo(low) < 0;

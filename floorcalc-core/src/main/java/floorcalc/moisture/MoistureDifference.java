@@ -69,12 +69,12 @@ public final class MoistureDifference {
     }
     List<Step> steps = new ArrayList<>(allowed.steps());
     if (boards.isEmpty() || subfloor.isEmpty()) {
-      return Calculated.of(judgement("", allowed.value(), Outcome.NOT_MEASURED, "measure "
+      return Calculated.of(judgement(found(boards, subfloor), allowed.value(), Outcome.NOT_MEASURED, "measure "
           + (boards.isEmpty() ? subfloor.isEmpty() ? "boards and subfloor" : "the boards" : "the subfloor")
           + " with a meter set to the wood"), steps);
     }
-    Spread above = Spread.of(boards);
-    Spread below = Spread.of(subfloor.stream().map(reading -> Percent.of(reading.value())).toList());
+    Spread above = Spread.ofBoards(boards);
+    Spread below = Spread.of(percents(subfloor));
     Percent difference = above.mean().minus(below.mean()).abs();
     steps.add(new Step("mean-difference", "How far apart are boards and subfloor on average, in percentage points?",
         "D = abs(mb - ms)", List.of(Term.of("mb", "mean moisture content of the boards", above.mean()),
@@ -84,6 +84,16 @@ public final class MoistureDifference {
         + "; subfloor " + below + ")", allowed.value(), met ? Outcome.MET : Outcome.NOT_MET,
         met ? "" : "do not lay; bring subfloor and boards nearer by heating and airing, and measure again"), steps,
         findings(above, below, allowed.value()));
+  }
+
+  /** What there is where one of the two is missing. */
+  private static String found(List<Percent> boards, List<MoistureReading> subfloor) {
+    return !boards.isEmpty() ? "boards " + Spread.ofBoards(boards)
+        : subfloor.isEmpty() ? "" : "subfloor " + Spread.of(percents(subfloor));
+  }
+
+  private static List<Percent> percents(List<MoistureReading> subfloor) {
+    return subfloor.stream().map(reading -> Percent.of(reading.value())).toList();
   }
 
   private static List<Finding> findings(Spread above, Spread below, Percent allowed) {

@@ -8,7 +8,7 @@ import java.math.RoundingMode;
 import java.util.Collections;
 import java.util.List;
 
-/** Number, mean, lowest and highest of the readings of boards. */
+/** Number, mean, lowest and highest of readings of wood. */
 final class Spread {
   private final int count;
   private final BigDecimal sum;
@@ -17,7 +17,6 @@ final class Spread {
   private final Percent highest;
 
   private Spread(List<Percent> readings) {
-    readings.forEach(BoardMoistureLimits::boardReading);
     count = readings.size();
     sum = readings.stream().map(Percent::number).reduce(BigDecimal.ZERO, BigDecimal::add);
     mean = Percent.of(sum.divide(BigDecimal.valueOf(count), 4, RoundingMode.HALF_UP));
@@ -25,7 +24,14 @@ final class Spread {
     highest = Collections.max(readings);
   }
 
+  /** Any readings, at least one. */
   static Spread of(List<Percent> readings) {
+    return new Spread(readings);
+  }
+
+  /** Readings of boards, which are refused beyond what boards for a floor may have. */
+  static Spread ofBoards(List<Percent> readings) {
+    readings.forEach(BoardMoistureLimits::boardReading);
     return new Spread(readings);
   }
 
