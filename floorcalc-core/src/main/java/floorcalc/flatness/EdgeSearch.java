@@ -18,16 +18,30 @@ import java.util.function.LongToDoubleFunction;
  * as both are then in line with the end; one on both ends is a parabola, on the parts of the way where no
  * reading stands above the chord. So the ends of these parts and the tops between are to be tried too.
  * <p>
+ * <b>Time.</b> For {@code n} readings there are at most {@code 4n + 1} such placements. From one to the next the {@link SlidingHull} moves on;
+ * an edge of it between two readings is looked at once, where it first comes up. It comes up when a reading is added to either part of that
+ * hull, which happens once for each, or as the bridge of a placement; and each placement has two edges more at its own ends: at most
+ * {@code 14n + 3} edges are looked at, whatever the span. Bridges, the edge under the middle and where the edge's own ends touch the hull are found by halving, and
+ * the {@link DeepestReadings} beneath all edges together. This is a time of {@code n log n}. To it comes one step for
+ * each reading at which the parabola has its top between two neighbouring placements; if these are {@code d} apart, such
+ * readings lie within {@code 2d}. At equal spacing that is at most two for each placement; at a spacing that varies, at most
+ * one more than twice the widest spacing over the narrowest.
+ * <p>
  * Used by one thread.
  */
 final class EdgeSearch {
+  /** Two gaps nearer to each other than this share of their parts are compared without rounding. */
+  private static final double NEARLY = 1e-12;
+
   private final Profile profile;
   private final long span;
-  private final LaidEdge edge;
-  /** What is taken off a gap whose contacts are so far apart. */
+  /** What is taken off a gap whose contacts are so far apart, in whole nanometres. */
   private final LongToDoubleFunction allowed;
+  private final Tally tally;
+  private final CoveredHull hull;
+  private final DeepestReadings readings;
   private LaidEdge.Found best;
-  private double most;
+  private double allowedOfBest;
 
   EdgeSearch(Profile profile, long span) {
     this(profile, span, distance -> 0);
@@ -35,66 +49,107 @@ final class EdgeSearch {
 
   /** Looks for the gap that is beyond what is allowed at its contact distance by most, or nearest to it. */
   EdgeSearch(Profile profile, long span, LongToDoubleFunction allowed) {
+    this(profile, span, allowed, new Tally());
+  }
+
+  EdgeSearch(Profile profile, long span, LongToDoubleFunction allowed, Tally tally) {
     this.profile = profile;
     this.span = span;
     this.allowed = allowed;
-    this.edge = new LaidEdge(profile, span);
+    this.tally = tally;
+    hull = new CoveredHull(profile, span, tally);
+    readings = new DeepestReadings(profile, tally);
   }
 
   LaidEdge.Found find(RestRule rule) {
-    return rule == RestRule.WORST ? worst() : gravity();
-  }
-
-  private LaidEdge.Found worst() {
-    long[] starts = starts(RestRule.WORST);
+    long[] starts = starts(rule);
     for (int k = 0; k < starts.length; k++) {
-      edge.layAt(starts[k]);
-      for (int rest = 0; rest < edge.rests(); rest++) {
-        take(edge.deepest(rest));
+      hull.layAt(starts[k]);
+      if (rule == RestRule.WORST) {
+        ask(starts[k], 0, hull.corners() - 1);
+      } else {
+        middle(starts[k]);
       }
       if (k + 1 < starts.length) {
-        Stretch stretch = new Stretch(profile, span, starts[k], starts[k + 1]);
-        stretch.tops(this::take);
+        between(rule, new Stretch(profile, span, starts[k], starts[k + 1], tally));
+      }
+    }
+    readings.answer();
+    for (Chord chord : readings.chords()) {
+      if (chord.isRest()) {
+        take(chord.found());
       }
     }
     return best;
   }
 
-  private LaidEdge.Found gravity() {
-    long[] starts = starts(RestRule.GRAVITY);
-    for (int k = 0; k < starts.length; k++) {
-      edge.layAt(starts[k]);
-      for (int rest = 0; rest < edge.rests(); rest++) {
-        int last = edge.lastInLine(rest);
-        boolean counts = edge.spansMiddle(rest, last);
-        for (; counts && rest <= last; rest++) {
-          take(edge.deepest(rest));
-        }
-        rest = last;
-      }
-      if (k + 1 < starts.length) {
-        Stretch stretch = new Stretch(profile, span, starts[k], starts[k + 1]);
-        stretch.endToEnd(this::take);
-      }
+  private void middle(long start) {
+    int edge = hull.atMiddle();
+    int first = hull.firstInLine(edge);
+    if (hull.isAtMiddle(edge) && first == edge && edge > 0) {
+      ask(start, hull.firstInLine(edge - 1), edge);
     }
-    return best;
+    ask(start, first, hull.lastInLine(edge));
+  }
+
+  /** Asks for the edges of the hull from one corner to another. */
+  private void ask(long start, int from, int to) {
+    if (from == 0) {
+      int last = hull.corners() == 2 ? hull.lastReading() : hull.reading(1) - 1;
+      askEdge(start, 0, hull.firstReading(), last);
+    }
+    hull.handOut(from, to, (left, right) -> readings.ask(Chord.between(profile, start, left, right)));
+    if (to == hull.corners() - 1 && to > 1) {
+      askEdge(start, to - 1, hull.reading(to - 1) + 1, hull.lastReading());
+    }
+  }
+
+  private void askEdge(long start, int corner, int first, int last) {
+    readings.ask(Chord.ofHull(profile, start, hull.x(corner), hull.y(corner), hull.x(corner + 1), hull.y(corner + 1), first, last));
+  }
+
+  private void between(RestRule rule, Stretch stretch) {
+    if (rule == RestRule.WORST) {
+      stretch.top(start -> askEndToEnd(stretch, start));
+    } else if (stretch.firstReading() <= stretch.lastReading()) {
+      hull.readings().moveTo(stretch.firstReading(), stretch.lastReading());
+      stretch.endToEnd(hull.readings(), start -> askEndToEnd(stretch, start));
+    }
+  }
+
+  private void askEndToEnd(Stretch stretch, long start) {
+    readings.ask(Chord.endToEnd(profile, start, span, stretch.firstReading(), stretch.lastReading()));
   }
 
   private void take(LaidEdge.Found found) {
-    double score = found.depth() - allowed.applyAsDouble(found.rightX() - found.leftX());
-    if (best == null || score > most) {
+    double allowedHere = allowed.applyAsDouble(found.rightX() - found.leftX());
+    if (best == null || isMore(found, allowedHere)) {
       best = found;
-      most = score;
+      allowedOfBest = allowedHere;
     }
+  }
+
+  private boolean isMore(LaidEdge.Found found, double allowedHere) {
+    double more = found.depth() - allowedHere - (best.depth() - allowedOfBest);
+    if (Math.abs(more) > NEARLY * (found.depth() + allowedHere + best.depth() + allowedOfBest)) {
+      return more > 0;
+    }
+    return (found.depth() > 0 || best.depth() > 0) && Chord.compareExactly(found, allowedHere, best, allowedOfBest) > 0;
   }
 
   /** The reading farthest above or below the line between the floor's heights under the two ends of the edge. */
   LaidEdge.Found offsets() {
     long[] starts = starts(RestRule.WORST);
     for (int k = 0; k < starts.length; k++) {
-      new Stretch(profile, span, starts[k], starts[Math.min(k + 1, starts.length - 1)]).offsets(this::take);
+      new Stretch(profile, span, starts[k], starts[Math.min(k + 1, starts.length - 1)], tally).offsets(this::takeOffset);
     }
     return best;
+  }
+
+  private void takeOffset(LaidEdge.Found found) {
+    if (best == null || found.depth() > best.depth()) {
+      best = found;
+    }
   }
 
   /** Placements with an end, or for gravity the middle, at a reading, or as near as whole nanometres allow. */

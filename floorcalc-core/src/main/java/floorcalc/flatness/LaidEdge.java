@@ -75,16 +75,24 @@ final class LaidEdge {
   Found deepest(int rest) {
     int left = hull[rest];
     int right = hull[rest + 1];
-    int deepest = left;
-    double most = 0;
+    int deepest = -1;
     for (int i = left + 1; i < right; i++) {
-      double depth = Cross.depth(x[left], y[left], x[i], y[i], x[right], y[right]);
-      if (depth > most) {
-        most = depth;
+      if (Cross.above(x[left], y[left], x[i], y[i], x[right], y[right]) < 0 && (deepest < 0 || isDeeper(i, deepest, rest))) {
         deepest = i;
       }
     }
+    if (deepest < 0) {
+      return new Found(0, start, x[left], y[left], x[left], y[left], x[right], y[right]);
+    }
+    double most = Cross.depth(x[left], y[left], x[deepest], y[deepest], x[right], y[right]);
     return new Found(most / (x[right] - x[left]), start, x[left], y[left], x[deepest], y[deepest], x[right], y[right]);
+  }
+
+  /** Whether a point lies deeper beneath a rest than one further left. */
+  private boolean isDeeper(int i, int further, int rest) {
+    int left = hull[rest];
+    int right = hull[rest + 1];
+    return Cross.compareProducts(y[i] - y[further], x[right] - x[left], y[right] - y[left], x[i] - x[further]) < 0;
   }
 
   EdgePlacement placement() {

@@ -2,7 +2,6 @@ package floorcalc.flatness;
 
 import floorcalc.measure.Length;
 import floorcalc.working.Calculated;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -20,11 +19,14 @@ import java.util.Objects;
  *   __________/      \___   gap            /   \__________   the floor
  *                        \________________/
  * }</pre>
- * Spans are level lengths; at a slope of 1 in 100 an edge is longer than its level length by 0.05 mm a metre. Between readings the floor runs straight, so an end of the edge may rest between two readings;
- * the height there is that of the nearest nanometre, which moves a gap by less than a nanometre.
+ * Spans are level lengths; at a slope of 1 in 100 an edge is longer than its level length by 0.05 mm a metre. Between
+ * readings the floor runs straight, so an end of the edge may rest between two readings; the height there is that of the nearest
+ * nanometre, which moves a gap by less than a nanometre.
  * <p>
- * For {@code n} readings, of which {@code m} lie under the edge, one placement takes a time that grows with {@code m}, all placements
- * at readings and the greatest gap over all placements one that grows with {@code n * m}. Immutable and thread-safe.
+ * For {@code n} readings, of which {@code m} lie under the edge, one placement takes a time that grows with {@code m}. The greatest
+ * gap over all placements takes one that grows with {@code n log n}, whatever the span, at equal spacing and while the widest
+ * spacing is no more than some fixed multiple of the narrowest; beyond that, with a gap at many readings for one placement, up to
+ * {@code n * m}. All placements at readings take {@code n log n} and the number of their rests. Immutable and thread-safe.
  */
 public final class Straightedge {
   private final Length span;
@@ -94,13 +96,7 @@ public final class Straightedge {
    * @return the placements from left to right; not null, empty if the edge does not fit
    */
   public List<EdgePlacement> atReadings(Profile profile) {
-    LaidEdge edge = new LaidEdge(profile, span.toNanometres());
-    List<EdgePlacement> placements = new ArrayList<>();
-    for (int i = 0; i < profile.size() && profile.place(i) <= profile.place(profile.size() - 1) - span.toNanometres(); i++) {
-      edge.layAt(profile.place(i));
-      placements.add(edge.placement());
-    }
-    return placements;
+    return new EdgeWindows(profile, span.toNanometres(), new Tally()).placements();
   }
 
   /**

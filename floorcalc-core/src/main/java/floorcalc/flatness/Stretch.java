@@ -2,6 +2,7 @@ package floorcalc.flatness;
 
 import java.util.Arrays;
 import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 
 /**
  * The placements of an edge between two neighbouring ones at which an end, or the middle, lies on a reading: both ends slide
@@ -12,6 +13,7 @@ final class Stretch {
   private final Profile profile;
   private final long span;
   private final long from;
+  private final long to;
   /** How far the edge can slide. */
   private final double slide;
   /** The first reading beyond the left end, and the one after the last reading before the right end. */
@@ -23,11 +25,14 @@ final class Stretch {
   private final double leftSlope;
   private final double right;
   private final double rightSlope;
+  private final Tally tally;
 
-  Stretch(Profile profile, long span, long from, long to) {
+  Stretch(Profile profile, long span, long from, long to, Tally tally) {
+    this.tally = tally;
     this.profile = profile;
     this.span = span;
     this.from = from;
+    this.to = to;
     this.slide = to - from;
     int i = profile.indexAt(from);
     int j = profile.indexAt(from + span);
@@ -55,7 +60,7 @@ final class Stretch {
   }
 
   /** How fast the chord from end to end grows steeper. */
-  private double bend() {
+  double bend() {
     return (rightSlope - leftSlope) / span;
   }
 
@@ -69,26 +74,97 @@ final class Stretch {
     return leftSlope + place(i) * bend() - (right - left) / span;
   }
 
-  /** Hands out chords from end to end where the gap at a reading is at the top of its parabola. */
-  void tops(Consumer<LaidEdge.Found> taker) {
-    double bend = bend();
-    if (bend <= 0) {
-      return;
+  /** The gap at a reading beneath the chord from end to end. */
+  double gap(int i, double t) {
+    return gapAtStart(i) + (gapChange(i) - bend() * t) * t;
+  }
+
+  /** Where the gap at a reading, a parabola over the slide, has its top or its bottom; it moves on with the reading. */
+  private double turn(int i) {
+    return gapChange(i) / (2 * bend());
+  }
+
+  /** The first reading whose gap turns beyond the first placement. */
+  int firstTurning() {
+    int before = first - 1;
+    int found = beyond;
+    while (found - before > 1) {
+      tally.step();
+      int i = (before + found) >>> 1;
+      if (turn(i) > 0) {
+        found = i;
+      } else {
+        before = i;
+      }
     }
-    double best = 0;
+    return found;
+  }
+
+  /** The first reading whose gap does not turn before the last placement. */
+  int firstNotTurning() {
+    int before = first - 1;
+    int found = beyond;
+    while (found - before > 1) {
+      tally.step();
+      int i = (before + found) >>> 1;
+      if (turn(i) >= slide) {
+        found = i;
+      } else {
+        before = i;
+      }
+    }
+    return found;
+  }
+
+  /** The slope of the chord from end to end at a slide. */
+  double steepness(double t) {
+    return (right - left) / span + bend() * t;
+  }
+
+  double slide() {
+    return slide;
+  }
+
+  int firstReading() {
+    return first;
+  }
+
+  int lastReading() {
+    return beyond - 1;
+  }
+
+  /** Hands out the placement at which the gap at a reading beneath the chord from end to end is greatest, if it is a top. */
+  void top(LongConsumer taker) {
+    double at = topIn(0, slide);
+    if (at > 0) {
+      place(at, taker);
+    }
+  }
+
+  /** The slide at which the greatest top between two others is; −1 if there is none. */
+  private double topIn(double low, double high) {
     double at = -1;
-    for (int i = first; i < beyond; i++) {
-      double top = gapChange(i) / (2 * bend);
-      if (top > 0 && top < slide) {
+    if (bend() > 0) {
+      double best = 0;
+      int last = firstNotTurning();
+      for (int i = firstTurning(); i < last; i++) {
+        tally.step();
+        double top = turn(i);
         double gap = gapAtStart(i) + gapChange(i) * top / 2;
-        if (gap > best) {
+        if (top > low && top < high && gap > best) {
           best = gap;
           at = top;
         }
       }
     }
-    if (at >= 0) {
-      takeEndToEnd(at, taker);
+    return at;
+  }
+
+  /** Hands out the placement nearest to a slide; those at the ends of the stretch are tried without it. */
+  private void place(double at, LongConsumer taker) {
+    long start = from + Math.round(at);
+    if (start > from && start < to) {
+      taker.accept(start);
     }
   }
 
@@ -113,38 +189,27 @@ final class Stretch {
   }
 
   /**
-   * Hands out the rests of the edge on both its own ends: at the ends of each part of the way on which no reading stands above
-   * the chord, and at the tops of the parabolas between.
+   * Hands out where the edge lies on both its own ends with the greatest gap: at the ends of each part of the way on which no
+   * reading stands above the chord, and at the greatest top of a parabola in it.
    */
-  void endToEnd(Consumer<LaidEdge.Found> taker) {
-    if (first >= beyond) {
-      return;
-    }
-    double[][] parts = parts();
-    double bend = bend();
-    for (double[] part : parts) {
-      double best = -1;
-      double at = 0;
-      for (int i = first; i < beyond; i++) {
-        double top = bend > 0 ? gapChange(i) / (2 * bend) : part[0];
-        for (double t : new double[] {part[0], Math.max(part[0], Math.min(part[1], top)), part[1]}) {
-          double gap = gapAtStart(i) + (gapChange(i) - bend * t) * t;
-          if (gap > best) {
-            best = gap;
-            at = t;
-          }
-        }
+  void endToEnd(SlidingHull hull, LongConsumer taker) {
+    for (double[] part : parts(new Touching(profile, this, hull, tally).readings())) {
+      place(part[0], taker);
+      double top = topIn(part[0], part[1]);
+      if (top > 0) {
+        place(top, taker);
       }
-      takeEndToEnd(at, taker);
+      place(part[1], taker);
     }
   }
 
-  /** The parts of the way on which no reading stands above the chord from end to end. */
-  private double[][] parts() {
-    double[][] blocked = new double[2 * (beyond - first)][];
+  /** The parts of the way on which no reading stands above the chord from end to end, by the readings that may touch it. */
+  private double[][] parts(int[] readings) {
+    double[][] blocked = new double[2 * readings.length][];
     int count = 0;
     double bend = bend();
-    for (int i = first; i < beyond; i++) {
+    for (int i : readings) {
+      tally.step();
       double c0 = gapAtStart(i);
       double c1 = gapChange(i);
       double root = c1 * c1 + 4 * bend * c0;
@@ -190,24 +255,5 @@ final class Stretch {
       free[count++] = new double[] {reached, slide};
     }
     return Arrays.copyOf(free, count);
-  }
-
-  private void takeEndToEnd(double at, Consumer<LaidEdge.Found> taker) {
-    long start = from + Math.round(at);
-    long leftY = profile.heightOn(start);
-    long rightY = profile.heightOn(start + span);
-    double most = 0;
-    int deepest = -1;
-    for (int i = first; i < beyond; i++) {
-      double depth = Cross.depth(start, leftY, profile.place(i), profile.height(i), start + span, rightY);
-      if (depth > most) {
-        most = depth;
-        deepest = i;
-      }
-    }
-    if (deepest >= 0) {
-      taker.accept(new LaidEdge.Found(most / span, start, start, leftY, profile.place(deepest),
-          profile.height(deepest), start + span, rightY));
-    }
   }
 }
