@@ -28,7 +28,8 @@ public final class Demo {
 
   public static List<String> names() throws IOException {
     try (Stream<Path> files = Files.list(FOLDER)) {
-      return files.map(file -> file.getFileName().toString().replace(".json", "")).sorted().toList();
+      return files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".json"))
+          .map(name -> name.replace(".json", "")).sorted().toList();
     }
   }
 

@@ -28,7 +28,8 @@ public final class ExplainCommand implements Runnable {
     CommandLine line = new CommandLine(new ExplainCommand());
     for (Explaining calculation : new Explaining[] {new ExplainLength(out), new ExplainRows(out), new ExplainDrift(out),
         new ExplainGap(out), new ExplainJoints(out), new ExplainPacks(out), new ExplainTrims(out),
-        new ExplainMoistureContent(out), new ExplainMovement(out), new ExplainMovementGap(out), new ExplainRules(out)}) {
+        new ExplainMoistureContent(out), new ExplainMovement(out), new ExplainMovementGap(out), new ExplainRules(out),
+        new ExplainFlatness(out), new ExplainLevels(out)}) {
       line.addSubcommand(calculation);
     }
     return line;

@@ -27,11 +27,16 @@ abstract class Explaining implements Callable<Integer> {
     return "";
   }
 
+  /** What is kept beside the working, such as a drawing, once the calculation is done. */
+  void keep(Object value) {
+  }
+
   @Override
   public Integer call() {
     Calculated<?> calculated;
     try {
       calculated = calculate();
+      keep(calculated.value());
     } catch (IllegalArgumentException | ArithmeticException fault) {
       throw new ParameterException(spec.commandLine(), fault.getMessage(), fault);
     }

@@ -3,10 +3,10 @@ package floorcalc.examples.job;
 import java.util.Objects;
 
 /**
- * One thing that is wrong with a job file.
+ * One thing that is wrong with a job file or a file of readings.
  *
- * @param place where: a JSON Pointer such as {@code /rooms/0/outline}, or a line and column where the text is not JSON;
- *   not null
+ * @param place where: a JSON Pointer such as {@code /rooms/0/outline}, a line and column where the text is not JSON, or a line
+ *   and the name of a column of readings; not null
  * @param message what was found and what is allowed, on one line; not null
  */
 public record Mistake(String place, String message) {

@@ -6,7 +6,7 @@ import floorcalc.measure.TapeNotation;
 import java.math.BigDecimal;
 
 /** What was found, in a few words on one line. */
-final class Shown {
+public final class Shown {
   private static final int LONGEST_TEXT = 60;
   private static final int LONGEST_NUMBER = 40;
 
@@ -36,8 +36,14 @@ final class Shown {
     return TapeNotation.millimetres(1).format(length);
   }
 
-  /** The text on one line: characters that do not show as their code, the end of a long text left off. */
-  static String plain(String text, int longest) {
+  /**
+   * Returns a text on one line: characters that do not show as their code, the end of a long text left off.
+   *
+   * @param text the text, not null
+   * @param longest how many characters are shown
+   * @return the line, not null
+   */
+  public static String plain(String text, int longest) {
     StringBuilder line = new StringBuilder();
     int shown = 0;
     for (int i = 0; i < text.length(); shown++) {

@@ -1,0 +1,111 @@
+package floorcalc.examples.explain;
+
+import floorcalc.examples.job.Tape;
+import floorcalc.examples.readings.ReadingFile;
+import floorcalc.flatness.FillerGoods;
+import floorcalc.flatness.GridFlatness;
+import floorcalc.flatness.LevelPlane;
+import floorcalc.flatness.Levels;
+import floorcalc.flatness.PreparationOptions;
+import floorcalc.flatness.SubfloorPreparation;
+import floorcalc.flatness.ToleranceSet;
+import floorcalc.measure.Length;
+import floorcalc.measure.Mass;
+import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
+import floorcalc.working.Step;
+import java.io.PrintStream;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows how level and how flat a room is, and what to grind and to fill. */
+@Command(name = "levels", mixinStandardHelpOptions = true,
+    description = "Levels of a room: how far it is out of level, how flat it is, what to grind and what to fill, how much filler.")
+final class ExplainLevels extends Explaining {
+  /** Grinding is slower and dustier than filling: our own choice, no source. */
+  private static final BigDecimal GROUND_FOR_FILLED = BigDecimal.valueOf(2);
+
+  @Parameters(paramLabel = "FILE", description = "Heights at places of a room as CSV with the header \"x (m),y (m),z (mm)\"; units mm, cm,"
+      + " m, in, ft, or tape where each value has its own.")
+  private Path file;
+
+  @Option(names = "--set", paramLabel = "NAME", defaultValue = "common practice",
+      description = "Tolerance set; \"common practice\" if not given. A wrong name lists the sets.")
+  private String set;
+
+  @Option(names = "--grind", paramLabel = "LENGTH", defaultValue = "3", converter = Typed.OfLength.class,
+      description = "How deep high spots may be ground, 0 for not at all; 3 mm if not given. The way with the fewest litres is looked"
+          + " for, a litre ground counted as two filled.")
+  private Length grind;
+
+  @ArgGroup(exclusive = false)
+  private Filler filler;
+
+  /** Both or neither. */
+  static final class Filler {
+    @Option(names = "--filler-density", required = true, paramLabel = "KG",
+        description = "Kilograms out of the bag for a litre laid, the same as kg per square metre and millimetre, as the maker prints it.")
+    private BigDecimal density;
+
+    @Option(names = "--bag", required = true, paramLabel = "KG", description = "Kilograms in a bag.")
+    private BigDecimal bag;
+  }
+
+  ExplainLevels(PrintStream out) {
+    super(out);
+  }
+
+  /** What was found in a room. */
+  record Found(Levels levels, LevelPlane plane, ToleranceSet set, Optional<GridFlatness> flatness,
+      Optional<SubfloorPreparation> preparation, String why, Tape tape) {}
+
+  @Override
+  Calculated<Found> calculate() {
+    ToleranceSet tolerances = ToleranceSet.named(set);
+    PreparationOptions options = options();
+    ReadingFile.Room room = ReadingInput.read(file, ReadingFile::room);
+    Levels levels = room.levels();
+    Calculated<LevelPlane> plane = levels.plane();
+    List<Step> steps = new ArrayList<>(plane.steps());
+    Set<Finding> findings = new LinkedHashSet<>(plane.findings());
+    Optional<GridFlatness> flatness = Optional.empty();
+    Optional<SubfloorPreparation> preparation = Optional.empty();
+    String why = "";
+    try {
+      Calculated<GridFlatness> flat = GridFlatness.of(levels, tolerances);
+      steps.addAll(flat.steps());
+      findings.addAll(flat.findings());
+      flatness = Optional.of(flat.value());
+      Calculated<SubfloorPreparation> work = SubfloorPreparation.of(levels, tolerances, options);
+      steps.addAll(work.steps());
+      findings.addAll(work.findings());
+      preparation = Optional.of(work.value());
+    } catch (IllegalArgumentException none) {
+      why = none.getMessage();
+    }
+    return Calculated.of(new Found(levels, plane.value(), tolerances, flatness, preparation, why, room.tape()), steps,
+        List.copyOf(findings));
+  }
+
+  private PreparationOptions options() {
+    PreparationOptions options = PreparationOptions.grindingUpTo(grind);
+    if (grind.isPositive()) {
+      options = options.leastWork(GROUND_FOR_FILLED, BigDecimal.ONE);
+    }
+    return filler == null ? options : options.with(FillerGoods.of(filler.density, new Mass(filler.bag)));
+  }
+
+  @Override
+  String below(Object value) {
+    return new LevelsSummary((Found) value).text();
+  }
+}
