@@ -94,7 +94,7 @@ final class Movements {
     return steps;
   }
 
-  private Step shareStep(String symbol, String way, Coefficient coefficient) {
+  Step shareStep(String symbol, String way, Coefficient coefficient) {
     return new Step(what + "-share", "What is the " + what + " " + way + " the boards, as a share?",
         symbol + " = C * max(0, MF - MI)",
         List.of(new Term("C", "change for each 1 % of moisture, " + coefficient.about(), coefficient.share().toPlainString(),

@@ -10,6 +10,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.IntPredicate;
 
 /**
  * The places where the gap of a bay of any shape has to be judged: both ends of each wall, of the outline and of what
@@ -27,12 +28,16 @@ public final class WallPoints {
   private final long middleY;
   private final Length gap;
 
-  private WallPoints(Ring shell, Length gap) {
-    Point low = Point.ofNanometres(least(shell, true), least(shell, false));
-    Point high = Point.ofNanometres(most(shell, true), most(shell, false));
-    middleX = Math.floorDiv(low.xNanometres() + high.xNanometres(), 2);
-    middleY = Math.floorDiv(low.yNanometres() + high.yNanometres(), 2);
+  private WallPoints(Point still, Length gap) {
+    middleX = still.xNanometres();
+    middleY = still.yNanometres();
     this.gap = gap;
+  }
+
+  /** In the frame of the boards. */
+  private static Point middle(Ring shell) {
+    return Point.ofNanometres(Math.floorDiv(least(shell, true) + most(shell, true), 2),
+        Math.floorDiv(least(shell, false) + most(shell, false), 2));
   }
 
   private static long least(Ring ring, boolean byX) {
@@ -64,17 +69,25 @@ public final class WallPoints {
   public static List<GapPoint> of(Outline bay, Direction boards, Length gap) {
     Objects.requireNonNull(gap, "gap");
     Outline turned = boards.toFrame(bay);
-    WallPoints all = new WallPoints(turned.shell(), gap);
-    all.add(turned.shell(), "");
+    return of(turned, middle(turned.shell()), gap, "", wall -> true);
+  }
+
+  /** Both ends of some walls of an outline in the frame of the boards, and of all that stands in it, by the point that stays put. */
+  static List<GapPoint> of(Outline turned, Point still, Length gap, String prefix, IntPredicate walls) {
+    WallPoints all = new WallPoints(still, gap);
+    all.add(turned.shell(), prefix, "", walls);
     for (int i = 0; i < turned.voids().size(); i++) {
-      all.add(turned.voids().get(i), " of void " + (i + 1));
+      all.add(turned.voids().get(i), prefix, " of void " + (i + 1), wall -> true);
     }
     return List.copyOf(all.points);
   }
 
   /** In the frame of the boards: x along them, y across. Rings have the floor on their left. */
-  private void add(Ring ring, String of) {
+  private void add(Ring ring, String prefix, String of, IntPredicate walls) {
     for (int i = 0; i < ring.size(); i++) {
+      if (!walls.test(i)) {
+        continue;
+      }
       int next = (i + 1) % ring.size();
       double dx = ring.x(next) - ring.x(i);
       double dy = ring.y(next) - ring.y(i);
@@ -86,7 +99,7 @@ public final class WallPoints {
       for (int corner : new int[] {i, next}) {
         Length across = Length.ofNanometres((ring.y(corner) - middleY) * outAcross);
         Length along = Length.ofNanometres((ring.x(corner) - middleX) * outAlong);
-        points.add(GapPoint.of("wall " + (i + 1) + of + " at corner " + (corner + 1), across, gap).along(along)
+        points.add(GapPoint.of(prefix + "wall " + (i + 1) + of + " at corner " + (corner + 1), across, gap).along(along)
             .angle(angle));
       }
     }
