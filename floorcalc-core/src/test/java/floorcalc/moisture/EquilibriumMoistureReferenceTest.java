@@ -4,7 +4,11 @@ import static floorcalc.working.StepChecks.assertStepsHold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -86,5 +90,35 @@ class EquilibriumMoistureReferenceTest {
     assertThat(calculated.value().number()).isCloseTo(emc, within(new BigDecimal("0.005")));
     assertThat(calculated.findings()).hasSize(exact > 95 ? 1 : 0);
     assertStepsHold(calculated);
+  }
+
+  /**
+   * The coefficients as they are in the file, put into the equation here in floating point: the same as the library's to half of its last
+   * digit, in rooms, in the cold and in a kiln, in both scales.
+   */
+  @ParameterizedTest
+  @CsvSource({"C, 5, 0.3", "C, 21, 0.48", "C, 35, 0.9", "C, 80, 0.65", "F, 30, 0.2", "F, 70, 0.4", "F, 150, 0.95"})
+  void coefficients(String scale, double temperature, double humidity) {
+    double w = parameter(scale, "W", temperature);
+    double kh = parameter(scale, "K", temperature) * humidity;
+    double k1 = parameter(scale, "K1", temperature);
+    double k2 = parameter(scale, "K2", temperature);
+    double emc = 1800 / w * (kh / (1 - kh) + (k1 * kh + 2 * k1 * k2 * kh * kh) / (1 + k1 * kh + k1 * k2 * kh * kh));
+    BigDecimal degrees = BigDecimal.valueOf(temperature);
+    Temperature at = Temperature.of(degrees, scale.equals("C") ? Temperature.Scale.CELSIUS : Temperature.Scale.FAHRENHEIT);
+    assertThat(emc(at, BigDecimal.valueOf(humidity * 100).setScale(6, java.math.RoundingMode.HALF_EVEN).toPlainString()).doubleValue())
+        .isCloseTo(emc, within(0.00005 + 1e-9));
+  }
+
+  private static double parameter(String scale, String name, double temperature) {
+    try (InputStream in = EquilibriumMoistureReferenceTest.class
+        .getResourceAsStream("/reference/emc_equation_4_5_coefficients.csv")) {
+      String[] row = new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().map(line -> line.split(","))
+          .filter(parts -> parts[0].equals("deg" + scale) && parts[1].equals(name)).findFirst().orElseThrow();
+      return Double.parseDouble(row[2]) + Double.parseDouble(row[3]) * temperature
+          + Double.parseDouble(row[4]) * temperature * temperature;
+    } catch (IOException missing) {
+      throw new UncheckedIOException(missing);
+    }
   }
 }

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import floorcalc.measure.Length;
+import floorcalc.moisture.AirClimate;
+import floorcalc.moisture.EquilibriumMoisture;
 import floorcalc.moisture.Percent;
+import floorcalc.moisture.Temperature;
 import floorcalc.working.Calculated;
 import floorcalc.working.Source;
 import java.math.BigDecimal;
@@ -151,5 +154,24 @@ class WoodWorkedExamplesReferenceTest {
     List<Percent> moisture = List.of(Percent.of("9"), Percent.of("7"));
     assertThat(in(WidthChange.of(Length.ofMillimetres(140), Coefficient.named(name), moisture.get(0), moisture.get(1))
         .value().negated(), "mm")).isEqualByComparingTo(shrunk);
+  }
+
+  /**
+   * Timber Queensland, data sheet 11: cover width of a board of 80 mm at 8, 11 and 16 %. No formula is given; the change for each per cent, worked
+   * out apart, is 0.4167 % of the width below 11 % and 0.375 % above.
+   */
+  @ParameterizedTest(name = "{1} %")
+  @CsvFileSource(resources = "/reference/timber_queensland_cover_width.csv", useHeadersInDisplayName = true)
+  void measuredCoverWidths(String humidity, String moisture, BigDecimal width, BigDecimal rate) {
+    if (rate == null) {
+      assertThat(width).isEqualByComparingTo("80.0");
+      return;
+    }
+    BigDecimal change = of("80 mm", percent(rate), "11", moisture, "mm");
+    assertThat(change.add(BigDecimal.valueOf(80))).isCloseTo(width, within(new BigDecimal("0.05")));
+    // The air of the figure gives the moisture content of the figure to a whole per cent; 22 °C are taken here.
+    assertThat(EquilibriumMoisture.of(AirClimate.of(
+        Temperature.celsius("22"), Percent.of(humidity))).value().number())
+        .isCloseTo(new BigDecimal(moisture), within(new BigDecimal("0.5")));
   }
 }
