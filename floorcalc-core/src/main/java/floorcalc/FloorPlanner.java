@@ -9,12 +9,13 @@ import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.JobFault;
 import floorcalc.plan.UnsoundJobException;
-import floorcalc.plan.Verdict;
+import floorcalc.site.Readiness;
+import floorcalc.working.Outcome;
 import floorcalc.working.Source;
 import java.util.List;
 
 /**
- * The front door: a job in, an audited plan out.
+ * The front door: a job in, an audited plan out, with what its sites still need.
  * <pre>{@code
  * BoardGoods boards = BoardGoods.of(Length.parse("2.2 m"), Length.parse("185 mm"), Length.parse("14 mm"), 6);
  * Room study = Room.of("Study", Wkt.parse("POLYGON ((0 0, 4210 0, 4195 3620, 0 3605, 0 0))"));
@@ -26,7 +27,7 @@ public final class FloorPlanner {
   private FloorPlanner() {}
 
   /**
-   * Plans a floor.
+   * Plans a floor. Each room's site is judged by its readings; a floor is planned whether or not its site is fit.
    *
    * @param job what is known about the floor, not null
    * @return the plan, audited; not null
@@ -43,9 +44,22 @@ public final class FloorPlanner {
     if (!report.isClean()) {
       throw new UnsoundPlanException(report);
     }
-    return plan.withCheck(new Check("plan audited a second time by other means",
-        "covered, nothing overlaps, cuttable from the boards listed, rules kept or named", "no fault", Verdict.MET,
-        Source.DEFINITION));
+    Check audited = Check.of("plan-audited", "plan audited a second time by other means",
+        "covered, nothing overlaps, cuttable from the boards listed, rules kept or named", "no fault", Outcome.MET,
+        Source.DEFINITION);
+    return SiteChecks.added(job, plan.with(List.of(audited), List.of()));
+  }
+
+  /**
+   * Judges whether the site of each room of a job is fit for laying, with the gaps and directions of its plan. The same
+   * judgements stand among the checks of a plan, and what was noticed about the readings among its findings.
+   *
+   * @param job the job, not null
+   * @param plan a plan of it, not null
+   * @return a report for each room in the order of the job, not null
+   */
+  public static List<Readiness> readiness(FloorJob job, FloorPlan plan) {
+    return SiteChecks.of(job, plan);
   }
 
   /**

@@ -2,10 +2,10 @@ package floorcalc.laying;
 
 import floorcalc.measure.Length;
 import floorcalc.plan.Check;
-import floorcalc.plan.Verdict;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleKey;
 import floorcalc.rules.RuleValue;
+import floorcalc.working.Outcome;
 import floorcalc.working.Source;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,39 +22,39 @@ final class Checks {
 
   static List<Check> of(JobLaying laying, Breaches breaches) {
     Checks list = new Checks(laying.job().rules());
-    list.least("narrowest row", breaches.narrowestRow(), LayingRules.MINIMUM_ROW_WIDTH);
-    list.least("shortest start or end piece", breaches.shortestPiece(), LayingRules.MINIMUM_END_PIECE);
-    list.least("smallest joint offset between touching rows", breaches.smallestOffset(),
+    list.least("narrowest-row", "narrowest row", breaches.narrowestRow(), LayingRules.MINIMUM_ROW_WIDTH);
+    list.least("shortest-piece", "shortest start or end piece", breaches.shortestPiece(), LayingRules.MINIMUM_END_PIECE);
+    list.least("joint-offset", "smallest joint offset between touching rows", breaches.smallestOffset(),
         LayingRules.MINIMUM_JOINT_OFFSET);
-    list.none("joints in line with one row between (H pattern)",
+    list.none("joints-in-line", "joints in line with one row between (H pattern)",
         breaches.layouts.stream().mapToInt(layout -> layout.inLine().size()).sum());
-    list.none("joints in equal steps over three rows or more (stair pattern)",
+    list.none("joints-in-steps", "joints in equal steps over three rows or more (stair pattern)",
         breaches.layouts.stream().mapToInt(layout -> layout.stairs().size()).sum());
     for (BayPlan plan : laying.bays()) {
       Frame frame = plan.bay().frame();
       Loop shell = frame.floor.get(0);
-      list.most(plan.bay().name() + " along the boards", shell.maxX - shell.minX, LayingRules.MAXIMUM_RUN_ALONG);
-      list.most(plan.bay().name() + " across the boards", shell.maxY - shell.minY, LayingRules.MAXIMUM_RUN_ACROSS);
+      list.most("length-along-boards", plan.bay().name() + " along the boards", shell.maxX - shell.minX, LayingRules.MAXIMUM_RUN_ALONG);
+      list.most("width-across-boards", plan.bay().name() + " across the boards", shell.maxY - shell.minY, LayingRules.MAXIMUM_RUN_ACROSS);
     }
     return list.checks;
   }
 
-  private void least(String what, Optional<Length> found, RuleKey<Length> key) {
+  private void least(String code, String what, Optional<Length> found, RuleKey<Length> key) {
     RuleValue<Length> rule = rules.get(key);
-    Verdict verdict = found.isEmpty() || found.get().compareTo(rule.value()) >= 0 ? Verdict.MET : Verdict.NOT_MET;
-    checks.add(new Check(what, found.map(Length::toString).orElse("none on this floor"),
-        "at least " + rule.value(), verdict, rule.source()));
+    Outcome outcome = found.isEmpty() || found.get().compareTo(rule.value()) >= 0 ? Outcome.MET : Outcome.NOT_MET;
+    checks.add(Check.of(code, what, found.map(Length::toString).orElse("none on this floor"),
+        "at least " + rule.value(), outcome, rule.source()));
   }
 
-  private void none(String what, int count) {
-    checks.add(new Check(what, Integer.toString(count), "none", count == 0 ? Verdict.MET : Verdict.NOT_MET,
+  private void none(String code, String what, int count) {
+    checks.add(Check.of(code, what, Integer.toString(count), "none", count == 0 ? Outcome.MET : Outcome.NOT_MET,
         Source.COMMON_PRACTICE));
   }
 
-  private void most(String what, long nanometres, RuleKey<Length> key) {
+  private void most(String code, String what, long nanometres, RuleKey<Length> key) {
     RuleValue<Length> rule = rules.get(key);
     Length found = Length.ofNanometres(nanometres);
-    Verdict verdict = found.compareTo(rule.value()) <= 0 ? Verdict.MET : Verdict.NOT_MET;
-    checks.add(new Check(what, found.toString(), "at most " + rule.value(), verdict, rule.source()));
+    Outcome outcome = found.compareTo(rule.value()) <= 0 ? Outcome.MET : Outcome.NOT_MET;
+    checks.add(Check.of(code, what, found.toString(), "at most " + rule.value(), outcome, rule.source()));
   }
 }

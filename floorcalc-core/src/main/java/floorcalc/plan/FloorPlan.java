@@ -54,15 +54,18 @@ public record FloorPlan(
   }
 
   /**
-   * Returns the same plan with one more check at the end.
+   * Returns the same plan with more checks and findings at the end.
    *
-   * @param check the check, not null
+   * @param checked the checks, not null
+   * @param noticed the findings, not null
    * @return the plan, not null
    */
-  public FloorPlan withCheck(Check check) {
-    List<Check> more = new ArrayList<>(checks);
-    more.add(check);
-    return new FloorPlan(title, bays, boards, order, ledger, materials, profiles, more, compromises, findings, cautions,
-        working);
+  public FloorPlan with(List<Check> checked, List<Finding> noticed) {
+    List<Check> allChecks = new ArrayList<>(checks);
+    allChecks.addAll(checked);
+    List<Finding> allFindings = new ArrayList<>(findings);
+    allFindings.addAll(noticed);
+    return new FloorPlan(title, bays, boards, order, ledger, materials, profiles, allChecks, compromises, allFindings,
+        cautions, working);
   }
 }

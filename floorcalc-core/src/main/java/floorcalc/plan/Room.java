@@ -1,6 +1,7 @@
 package floorcalc.plan;
 
 import floorcalc.outline.Outline;
+import floorcalc.site.SiteReadings;
 import java.util.List;
 import java.util.Objects;
 
@@ -12,8 +13,9 @@ import java.util.Objects;
  * @param doors its door openings, not null
  * @param pipes its pipes, not null
  * @param subfloor what the floor is laid on, not null
+ * @param site what was read on site, not null
  */
-public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pipes, Subfloor subfloor) {
+public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pipes, Subfloor subfloor, SiteReadings site) {
   /** Checks that no part is null and that the name is not blank. */
   public Room {
     if (Objects.requireNonNull(name, "name").isBlank()) {
@@ -23,17 +25,18 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
     doors = List.copyOf(doors);
     pipes = List.copyOf(pipes);
     Objects.requireNonNull(subfloor, "subfloor");
+    Objects.requireNonNull(site, "site");
   }
 
   /**
-   * Returns a room without doors or pipes on a subfloor that is not stated.
+   * Returns a room without doors or pipes on a subfloor that is not stated, of whose site nothing was read.
    *
    * @param name its name, not null, not blank
    * @param outline the walls and voids, not null
    * @return the room, not null
    */
   public static Room of(String name, Outline outline) {
-    return new Room(name, outline, List.of(), List.of(), Subfloor.NOT_STATED);
+    return new Room(name, outline, List.of(), List.of(), Subfloor.NOT_STATED, SiteReadings.NONE);
   }
 
   /**
@@ -43,7 +46,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withDoors(List<Door> openings) {
-    return new Room(name, outline, openings, pipes, subfloor);
+    return new Room(name, outline, openings, pipes, subfloor, site);
   }
 
   /**
@@ -53,7 +56,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withPipes(List<Pipe> risers) {
-    return new Room(name, outline, doors, risers, subfloor);
+    return new Room(name, outline, doors, risers, subfloor, site);
   }
 
   /**
@@ -63,6 +66,16 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSubfloor(Subfloor base) {
-    return new Room(name, outline, doors, pipes, base);
+    return new Room(name, outline, doors, pipes, base, site);
+  }
+
+  /**
+   * Returns the same room with what was read on site.
+   *
+   * @param readings the readings, not null
+   * @return the room, not null
+   */
+  public Room withSite(SiteReadings readings) {
+    return new Room(name, outline, doors, pipes, subfloor, readings);
   }
 }

@@ -62,7 +62,8 @@ public final class Main implements Runnable {
     Console console = new Console(in, out, err);
     Main main = new Main();
     CommandLine line = new CommandLine(main);
-    line.addSubcommand(new PlanCommand(console)).addSubcommand(new CompareCommand(console)).addSubcommand(ExplainCommand.of(console.out()));
+    line.addSubcommand(new PlanCommand(console)).addSubcommand(new SiteCommand(console))
+        .addSubcommand(new CompareCommand(console)).addSubcommand(ExplainCommand.of(console.out()));
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
     line.setUsageHelpAutoWidth(false).setUsageHelpWidth(100);
@@ -97,6 +98,6 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "say what to do: plan, compare or explain");
+    throw new ParameterException(spec.commandLine(), "say what to do: plan, site, compare or explain");
   }
 }

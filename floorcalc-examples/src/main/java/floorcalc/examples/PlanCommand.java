@@ -115,7 +115,7 @@ final class PlanCommand implements Callable<Integer> {
       JobFile file = files.get(i);
       String doing = "planning " + inputs.get(i).typed() + ", job " + (i + 1) + " of " + files.size();
       try {
-        plans.add(file.withNotJudged(Heartbeat.during(console, doing, () -> FloorPlanner.plan(file.job()))));
+        plans.add(Heartbeat.during(console, doing, () -> FloorPlanner.plan(file.job())));
       } catch (UnsoundJobException unsound) {
         lines.add(inputs.get(i).typed() + ": cannot be planned, nothing was written");
         unsound.faults().forEach(fault -> lines.add(place(fault) + ": " + fault.message()));
@@ -127,7 +127,7 @@ final class PlanCommand implements Callable<Integer> {
     return plans;
   }
 
-  private static String place(JobFault fault) {
+  static String place(JobFault fault) {
     return fault.room() < 0 ? "/rooms" : "/rooms/" + fault.room();
   }
 }

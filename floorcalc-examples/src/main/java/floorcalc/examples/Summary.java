@@ -5,7 +5,7 @@ import floorcalc.measure.Area;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Order;
-import floorcalc.plan.Verdict;
+import floorcalc.working.Outcome;
 import floorcalc.working.Severity;
 import java.util.List;
 
@@ -33,8 +33,8 @@ final class Summary {
         + area(ledger.usableOffcuts().plus(ledger.shortOffcuts())) + ", whole boards "
         + area(ledger.spare().plus(ledger.packRounding())));
     line("compromises", plan.compromises().isEmpty() ? "none" : Integer.toString(plan.compromises().size()));
-    long failed = plan.checks().stream().filter(check -> check.verdict() == Verdict.NOT_MET).count();
-    long open = plan.checks().stream().filter(check -> check.verdict() == Verdict.NOT_MEASURED).count();
+    long failed = plan.checks().stream().filter(check -> check.outcome() == Outcome.NOT_MET).count();
+    long open = plan.checks().stream().filter(check -> check.outcome() == Outcome.NOT_MEASURED).count();
     line("checks", plan.checks().size() - failed - open + " met, " + failed + " not met, " + open + " open");
     plan.findings().stream().filter(finding -> finding.severity() != Severity.NOTE)
         .forEach(finding -> line("look here", finding.message()));

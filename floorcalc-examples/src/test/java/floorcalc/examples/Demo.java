@@ -43,8 +43,7 @@ public final class Demo {
 
   public static synchronized FloorPlan plan(String name) throws IOException {
     if (!PLANS.containsKey(name)) {
-      JobFile file = job(name);
-      PLANS.put(name, file.withNotJudged(FloorPlanner.plan(file.job())));
+      PLANS.put(name, FloorPlanner.plan(job(name).job()));
     }
     return PLANS.get(name);
   }

@@ -24,8 +24,9 @@ import floorcalc.plan.PieceKind;
 import floorcalc.plan.Profile;
 import floorcalc.plan.Room;
 import floorcalc.plan.Row;
-import floorcalc.plan.Verdict;
 import floorcalc.working.Finding;
+import floorcalc.working.Judgement;
+import floorcalc.working.Outcome;
 import floorcalc.working.Severity;
 import floorcalc.working.Source;
 import floorcalc.working.Standing;
@@ -54,7 +55,7 @@ public final class HandMade {
 
   public static JobFile job(String title, String room) {
     return new JobFile(FloorJob.of(title, BoardGoods.of(mm("2200"), WIDTH, mm("14"), 6))
-        .room(Room.of(room, Outline.of(ring(0, 0, 5020, 0, 5020, 300, 0, 300)))).build(), List.of(), Tape.METRIC);
+        .room(Room.of(room, Outline.of(ring(0, 0, 5020, 0, 5020, 300, 0, 300)))).build(), Tape.METRIC);
   }
 
   public static FloorPlan plan(String title, String room) {
@@ -79,9 +80,10 @@ public final class HandMade {
             board.multipliedBy(2)),
         List.of(new MaterialLine("boards", "3 boards", new BigDecimal("1E+1"), "pack", List.of(step))),
         List.of(new Profile("T", Point.ofMillimetres(0, 0), Point.ofMillimetres(826, 0), mm("826"), "door D1")),
-        List.of(new Check("narrowest row", "95 mm", "at least 70 mm", Verdict.MET, BOOK),
-            new Check("end piece", "100 mm", "at least 300 mm", Verdict.NOT_MET, Source.COMMON_PRACTICE),
-            new Check("moisture", "", "measure it", Verdict.NOT_MEASURED, Source.COMMON_PRACTICE)),
+        List.of(Check.of("narrowest-row", "narrowest row", "95 mm", "at least 70 mm", Outcome.MET, BOOK),
+            Check.of("shortest-piece", "end piece", "100 mm", "at least 300 mm", Outcome.NOT_MET, Source.COMMON_PRACTICE),
+            new Check(room, new Judgement("subfloor-moisture", "moisture", "door", "", "at most 4 %",
+                Outcome.NOT_MEASURED, Source.COMMON_PRACTICE, "measure it"))),
         List.of(new Compromise("minimumEndPiece", "hall-1 row 2 run 2", mm("300"), mm("100"), "the run is short"),
             new Compromise("minimumEndPiece", "hall-1 row 4 run 2", mm("300"), mm("100"), "the run is short"),
             new Compromise("minimumRowWidth", "hall-1 row 2", mm("70"), mm("0.000001"), "a taper")),

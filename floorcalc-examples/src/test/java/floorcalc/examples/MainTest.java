@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MainTest {
   @ParameterizedTest
-  @ValueSource(strings = {"", "plan", "explain", "explain length", "explain rows", "explain drift", "explain gap",
+  @ValueSource(strings = {"", "plan", "site", "explain", "explain length", "explain rows", "explain drift", "explain gap",
       "explain joints", "explain packs", "explain rules"})
   void helpOfEachCommandFitsAScreenOf100Columns(String command) {
     List<String> args = command.isEmpty() ? List.of("--help") : List.of((command + " --help").split(" "));
@@ -23,7 +23,7 @@ class MainTest {
 
   @Test
   void nothingToDo() {
-    assertThat(Ran.with()).isEqualTo(new Ran(2, "", "say what to do: plan, compare or explain\nFor help: floorcalc --help\n"));
+    assertThat(Ran.with()).isEqualTo(new Ran(2, "", "say what to do: plan, site, compare or explain\nFor help: floorcalc --help\n"));
   }
 
   @Test

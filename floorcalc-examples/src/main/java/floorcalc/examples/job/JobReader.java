@@ -4,11 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import floorcalc.boards.BoardGoods;
 import floorcalc.measure.Length;
 import floorcalc.measure.TapeNotationException;
-import floorcalc.plan.Check;
 import floorcalc.plan.FloorJob;
 import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,12 +70,8 @@ public final class JobReader {
     }
     FloorJob.Builder builder = FloorJob.of(title.orElseThrow(), board.orElseThrow()).rules(laying.rules())
         .direction(laying.direction()).offcuts(laying.offcuts());
-    List<Check> notJudged = new ArrayList<>();
-    for (RoomReader.Read room : rooms) {
-      builder.room(room.room());
-      notJudged.addAll(room.notJudged());
-    }
-    return Optional.of(new JobFile(builder.build(), notJudged, inches(root) ? Tape.FEET_AND_INCHES : Tape.METRIC));
+    rooms.forEach(room -> builder.room(room.room()));
+    return Optional.of(new JobFile(builder.build(), inches(root) ? Tape.FEET_AND_INCHES : Tape.METRIC));
   }
 
   /** Tells whether to read on: in a file of another format nothing else can be told to be wrong. */
@@ -87,6 +81,7 @@ public final class JobReader {
     return format.flatMap(Value::asText).filter(text -> text.startsWith("floorcalc-") && !text.equals(FORMAT)).isEmpty();
   }
 
+  /** Whether sizes are in inches; the length of an edge among the site readings says nothing about the tape of the job. */
   private static boolean inches(JsonNode node) {
     if (node.isTextual() && INCH_OR_FOOT.matcher(node.textValue()).find()) {
       try {
@@ -95,9 +90,16 @@ public final class JobReader {
         return false;
       }
     }
-    for (Iterator<JsonNode> parts = node.elements(); parts.hasNext();) {
-      if (inches(parts.next())) {
+    for (Map.Entry<String, JsonNode> field : node.properties()) {
+      if (!field.getKey().equals("site") && inches(field.getValue())) {
         return true;
+      }
+    }
+    if (node.isArray()) {
+      for (JsonNode item : node) {
+        if (inches(item)) {
+          return true;
+        }
       }
     }
     return false;

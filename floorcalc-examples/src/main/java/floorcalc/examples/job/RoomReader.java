@@ -4,11 +4,11 @@ import floorcalc.outline.Outline;
 import floorcalc.outline.OutlineCheck;
 import floorcalc.outline.OutlineFault;
 import floorcalc.outline.Ring;
-import floorcalc.plan.Check;
 import floorcalc.plan.Door;
 import floorcalc.plan.Pipe;
 import floorcalc.plan.Room;
 import floorcalc.plan.Subfloor;
+import floorcalc.site.SiteReadings;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,8 +32,8 @@ final class RoomReader {
   private RoomReader() {
   }
 
-  /** A room, its place in the file, and its site readings, which this version does not judge. */
-  record Read(Room room, Fields fields, List<Check> notJudged) {
+  /** A room and its place in the file. */
+  record Read(Room room, Fields fields) {
   }
 
   static Optional<Read> read(Value value) {
@@ -48,12 +48,12 @@ final class RoomReader {
     List<Pipe> pipes = fields.optional("pipes").map(list -> FixtureReader.pipes(list, outline)).orElse(List.of());
     Subfloor subfloor =
         fields.optional("subfloor").flatMap(value -> value.choice(SUBFLOORS)).orElse(Subfloor.NOT_STATED);
-    List<Check> notJudged = SiteReader.read(fields.optional("site"), name.orElse(""));
+    SiteReadings site = SiteReader.read(fields.optional("site"));
     if (fields.mistakes().count() > before) {
       return Optional.empty();
     }
-    Room room = new Room(name.orElseThrow(), outline.orElseThrow(), doors, pipes, subfloor);
-    return Optional.of(new Read(room, fields, notJudged));
+    Room room = new Room(name.orElseThrow(), outline.orElseThrow(), doors, pipes, subfloor, site);
+    return Optional.of(new Read(room, fields));
   }
 
   private static Optional<Outline> outline(Fields fields) {

@@ -1,8 +1,14 @@
 package floorcalc.examples.job;
 
-import floorcalc.plan.Check;
-import floorcalc.plan.Verdict;
-import floorcalc.working.Source;
+import floorcalc.flatness.ToleranceSet;
+import floorcalc.moisture.AirClimate;
+import floorcalc.moisture.Heating;
+import floorcalc.moisture.MoistureMethod;
+import floorcalc.moisture.MoistureReading;
+import floorcalc.moisture.Percent;
+import floorcalc.moisture.Temperature;
+import floorcalc.outline.Point;
+import floorcalc.site.SiteReadings;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,141 +17,148 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/**
- * Reads the {@code site} of a room: readings of air, moisture and heights. This version checks their shape and judges
- * none of them; each one comes out as a check that says so, so that no reading is lost and none passes for judged.
- */
+/** Reads the {@code site} of a room: readings of air, moisture and heights. */
 final class SiteReader {
   private static final List<String> FIELDS = List.of("air", "seasons", "subfloorMoisture", "boardMoisture",
       "daysInRoom", "packsClosed", "heated", "flatness", "lines", "heights", "straightedge");
   private static final List<String> CLIMATE = List.of("temperature", "relativeHumidity");
   private static final Pattern TEMPERATURE = Pattern.compile("[-\u2212]?[0-9]{1,3}(\\.[0-9]{1,3})? ?(°C|°F)");
+  private static final Temperature COLDEST = Temperature.celsius("-20");
+  private static final Temperature WARMEST = Temperature.celsius("100");
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
   private static final BigDecimal MOST_DAYS = BigDecimal.valueOf(3650);
-  private static final Map<String, String> METHODS = new LinkedHashMap<>();
+  private static final BigDecimal DAMPEST_BOARD = BigDecimal.valueOf(30);
+  private static final Map<String, Method> METHODS = new LinkedHashMap<>();
+
+  /** A method with the readings that are possible with it, in its unit. */
+  private record Method(MoistureMethod method, int least, int most) {}
 
   static {
-    for (String method : List.of("CM", "in-slab RH", "calcium chloride", "wood meter")) {
-      METHODS.put(method, method);
+    METHODS.put("CM", new Method(MoistureMethod.CM, 0, 20));
+    METHODS.put("in-slab RH", new Method(MoistureMethod.IN_SLAB_HUMIDITY, 5, 100));
+    METHODS.put("calcium chloride", new Method(MoistureMethod.CALCIUM_CHLORIDE, 0, 60));
+    METHODS.put("wood meter", new Method(MoistureMethod.METER, 0, 100));
+  }
+
+  private SiteReader() {
+  }
+
+  /** What was read; of no meaning if there were mistakes. */
+  static SiteReadings read(Optional<Value> site) {
+    return site.flatMap(value -> value.object("readings taken in the room", FIELDS)).map(SiteReader::readings)
+        .orElse(SiteReadings.NONE);
+  }
+
+  private static SiteReadings readings(Fields site) {
+    SiteReadings read = SiteReadings.NONE;
+    read = site.optional("air").flatMap(SiteReader::climate).map(read::withAir).orElse(read);
+    read = seasons(site, read);
+    read = read.withSubfloorMoisture(subfloor(site)).withBoardMoisture(boards(site));
+    read = site.optional("daysInRoom").flatMap(days -> days.number(BigDecimal.ZERO, MOST_DAYS))
+        .map(read::withDaysInRoom).orElse(read);
+    Optional<Boolean> closed = site.optional("packsClosed").flatMap(Value::trueOrFalse);
+    if (closed.isPresent()) {
+      read = closed.get() ? read.withPacksClosed() : read.withPacksOpened();
     }
-  }
-
-  private final String room;
-  private final List<Check> checks = new ArrayList<>();
-
-  private SiteReader(String room) {
-    this.room = room;
-  }
-
-  /** The readings as checks that were not judged, and what was not measured likewise. */
-  static List<Check> read(Optional<Value> site, String room) {
-    SiteReader reader = new SiteReader(room);
-    site.flatMap(value -> value.object("readings taken in the room", FIELDS)).ifPresent(reader::readings);
-    reader.missing();
-    return reader.checks;
-  }
-
-  private void readings(Fields site) {
-    site.optional("air").flatMap(SiteReader::climate).ifPresent(found -> note("indoor air", found));
-    site.optional("seasons").flatMap(value -> value.object("the driest and the dampest season",
-        List.of("driest", "dampest"))).ifPresent(this::seasons);
-    moistures(site);
-    site.optional("daysInRoom").flatMap(days -> days.number(BigDecimal.ZERO, MOST_DAYS))
-        .ifPresent(days -> note("days of the packs in the room", days.toPlainString()));
-    site.optional("packsClosed").flatMap(Value::trueOrFalse)
-        .ifPresent(closed -> note("packs in the room", closed ? "closed" : "opened"));
-    site.optional("heated").flatMap(Value::trueOrFalse)
-        .ifPresent(heated -> note("floor heating", heated ? "heated" : "not heated"));
-    Optional<String> set = site.optionalText("flatness");
-    long heights = HeightReader.lines(site) + HeightReader.heights(site) + HeightReader.straightedge(site);
-    if (heights > 0 || set.isPresent()) {
-      note("flatness of the subfloor", counted(heights, "reading") + set.map(name -> ", for " + name).orElse(""));
+    Optional<Boolean> heated = site.optional("heated").flatMap(Value::trueOrFalse);
+    if (heated.isPresent()) {
+      read = read.withHeating(heated.get() ? Heating.HEATED : Heating.UNHEATED);
     }
+    read = site.optional("flatness").flatMap(SiteReader::toleranceSet).map(read::withFlatness).orElse(read);
+    return read.withLines(HeightReader.lines(site)).withHeights(HeightReader.heights(site))
+        .withStraightedge(HeightReader.straightedge(site));
   }
 
-  private void seasons(Fields seasons) {
-    for (String season : List.of("driest", "dampest")) {
-      seasons.required(season, "an object with temperature and relativeHumidity").flatMap(SiteReader::climate)
-          .ifPresent(found -> note("indoor air, " + season + " season", found));
+  private static SiteReadings seasons(Fields site, SiteReadings read) {
+    Optional<Fields> seasons = site.optional("seasons")
+        .flatMap(value -> value.object("the driest and the dampest season", List.of("driest", "dampest")));
+    if (seasons.isEmpty()) {
+      return read;
     }
+    String allowed = "an object with temperature and relativeHumidity";
+    Optional<AirClimate> driest = seasons.get().required("driest", allowed).flatMap(SiteReader::climate);
+    Optional<AirClimate> dampest = seasons.get().required("dampest", allowed).flatMap(SiteReader::climate);
+    return driest.isPresent() && dampest.isPresent() ? read.withSeasons(driest.get(), dampest.get()) : read;
   }
 
-  private void moistures(Fields site) {
-    List<String> subfloor = new ArrayList<>();
+  private static List<MoistureReading> subfloor(Fields site) {
+    List<MoistureReading> readings = new ArrayList<>();
     site.optional("subfloorMoisture").ifPresent(list -> {
       for (Value item : list.items("readings", 0, JobLimits.READINGS)) {
         item.object("a moisture reading", List.of("method", "value", "at")).flatMap(SiteReader::moisture)
-            .ifPresent(subfloor::add);
+            .ifPresent(readings::add);
       }
     });
-    if (!subfloor.isEmpty()) {
-      note("moisture of the subfloor", listed(subfloor));
-    }
-    List<String> boards = new ArrayList<>();
-    site.optional("boardMoisture").ifPresent(list -> {
-      for (Value item : list.items("numbers in %", 0, JobLimits.READINGS)) {
-        item.number(BigDecimal.ZERO, HUNDRED).ifPresent(number -> boards.add(number.toPlainString() + " %"));
-      }
-    });
-    if (!boards.isEmpty()) {
-      note("moisture of the boards", listed(boards));
-    }
+    return readings;
   }
 
-  private static Optional<String> moisture(Fields reading) {
-    Optional<String> method = reading.required("method", Words.oneOf(METHODS.keySet()))
+  private static Optional<MoistureReading> moisture(Fields reading) {
+    Optional<Method> method = reading.required("method", Words.oneOf(METHODS.keySet()))
         .flatMap(value -> value.choice(METHODS));
     Optional<BigDecimal> found = reading.required("value", "a number from 0 to 100")
-        .flatMap(value -> value.number(BigDecimal.ZERO, HUNDRED));
-    reading.optional("at").flatMap(RingReader::point);
-    return method.isPresent() && found.isPresent()
-        ? Optional.of(found.get().toPlainString() + " (" + method.get() + ")") : Optional.empty();
+        .flatMap(value -> method.isPresent() ? number(value, method.get()) : value.number(BigDecimal.ZERO, HUNDRED));
+    Optional<Point> at = reading.optional("at").flatMap(RingReader::point);
+    if (method.isEmpty() || found.isEmpty()) {
+      return Optional.empty();
+    }
+    MoistureReading read = MoistureReading.of(method.get().method(), found.get());
+    return Optional.of(at.map(read::at).orElse(read));
   }
 
-  private static Optional<String> climate(Value value) {
+  private static Optional<BigDecimal> number(Value value, Method method) {
+    return value.number(BigDecimal.valueOf(method.least()), BigDecimal.valueOf(method.most()),
+        ", in " + method.method().unit());
+  }
+
+  private static List<Percent> boards(Fields site) {
+    List<Percent> readings = new ArrayList<>();
+    site.optional("boardMoisture").ifPresent(list -> {
+      for (Value item : list.items("numbers in %", 0, JobLimits.READINGS)) {
+        item.number(BigDecimal.ZERO, DAMPEST_BOARD, ", in % by a meter set to the wood")
+            .ifPresent(number -> readings.add(Percent.of(number)));
+      }
+    });
+    return readings;
+  }
+
+  private static Optional<AirClimate> climate(Value value) {
     Optional<Fields> fields = value.object("temperature and relativeHumidity", CLIMATE);
     if (fields.isEmpty()) {
       return Optional.empty();
     }
     String allowed = "a text with a number and °C or °F such as \"21 °C\"";
-    Optional<String> temperature = fields.get().required("temperature", allowed)
+    Optional<Temperature> temperature = fields.get().required("temperature", allowed)
         .flatMap(typed -> temperature(typed, allowed));
     Optional<BigDecimal> humidity = fields.get().required("relativeHumidity", "a number from 0 to 100")
         .flatMap(typed -> typed.number(BigDecimal.ZERO, HUNDRED));
     return temperature.isPresent() && humidity.isPresent()
-        ? Optional.of(temperature.get() + ", " + humidity.get().toPlainString() + " % relative humidity")
-        : Optional.empty();
+        ? Optional.of(AirClimate.of(temperature.get(), Percent.of(humidity.get()))) : Optional.empty();
   }
 
-  private static Optional<String> temperature(Value typed, String allowed) {
+  private static Optional<Temperature> temperature(Value typed, String allowed) {
     Optional<String> text = typed.asText().filter(found -> TEMPERATURE.matcher(found).matches());
-    return text.isPresent() ? text : typed.refuse(allowed);
-  }
-
-  /** A floor is not fit for laying because nobody looked: what was not measured stands there as well. */
-  private void missing() {
-    for (String reading : List.of("indoor air", "moisture of the subfloor", "moisture of the boards",
-        "flatness of the subfloor")) {
-      if (checks.stream().noneMatch(check -> check.check().startsWith(reading + " in "))) {
-        checks.add(check(reading, "", "not measured; measure it before laying and hold it against the maker's limits"));
-      }
+    if (text.isEmpty()) {
+      return typed.refuse(allowed);
     }
+    try {
+      Temperature read = Temperature.parse(text.get());
+      if (read.compareTo(COLDEST) >= 0 && read.compareTo(WARMEST) <= 0) {
+        return Optional.of(read);
+      }
+    } catch (IllegalArgumentException beyond) {
+      // colder or warmer than any temperature of the library: said below
+    }
+    return typed.refuse("from -20 °C to 100 °C (-4 °F to 212 °F); check the scale");
   }
 
-  private void note(String reading, String found) {
-    checks.add(check(reading, found, "not judged by this version; hold it against the maker's limits"));
-  }
-
-  private Check check(String reading, String found, String limit) {
-    return new Check(reading + " in " + room, found, limit, Verdict.NOT_MEASURED, Source.COMMON_PRACTICE);
-  }
-
-  private static String listed(List<String> found) {
-    return found.size() <= 6 ? String.join(", ", found)
-        : String.join(", ", found.subList(0, 6)) + " and " + (found.size() - 6) + " more";
-  }
-
-  private static String counted(long count, String noun) {
-    return count + " " + noun + (count == 1 ? "" : "s");
+  private static Optional<ToleranceSet> toleranceSet(Value typed) {
+    Map<String, ToleranceSet> sets = new LinkedHashMap<>();
+    ToleranceSet.all().forEach(set -> sets.put(set.name(), set));
+    Optional<String> text = typed.asText();
+    if (text.isPresent() && sets.containsKey(text.get())) {
+      return Optional.of(sets.get(text.get()));
+    }
+    return typed.refuse("the name of a tolerance set such as \"common practice\" or \"DIN 18202 line 3\""
+        + text.map(name -> Words.hint(name, sets.keySet())).orElse("") + " (site --sets lists all " + sets.size() + ")");
   }
 }

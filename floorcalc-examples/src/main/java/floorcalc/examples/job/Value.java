@@ -82,7 +82,12 @@ final class Value {
 
   /** A number with at most 9 decimals, both ends allowed. */
   Optional<BigDecimal> number(BigDecimal least, BigDecimal most) {
-    String allowed = "a number from " + least.toPlainString() + " to " + most.toPlainString();
+    return number(least, most, "");
+  }
+
+  /** Likewise, with the unit behind the bounds. */
+  Optional<BigDecimal> number(BigDecimal least, BigDecimal most, String unit) {
+    String allowed = "a number from " + least.toPlainString() + " to " + most.toPlainString() + unit;
     if (!node.isNumber()) {
       return refuse(allowed);
     }

@@ -10,8 +10,9 @@ import floorcalc.plan.FloorPlan;
 import floorcalc.plan.OpenedBoard;
 import floorcalc.plan.Order;
 import floorcalc.plan.Profile;
-import floorcalc.plan.Verdict;
 import floorcalc.working.Finding;
+import floorcalc.working.Judgement;
+import floorcalc.working.Outcome;
 import floorcalc.working.Severity;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -136,15 +137,20 @@ public final class PlanWriter {
     layout.unfold();
   }
 
+  /** The room stands in front of what is checked, the place behind it, and what to do behind the limit. */
   private void check(Check check) throws IOException {
+    Judgement judgement = check.judgement();
+    String where = judgement.where();
     json.writeStartObject();
-    json.writeStringField("check", check.check());
-    json.writeStringField("found", check.found());
-    json.writeStringField("limit", check.limit());
-    if (check.verdict() == Verdict.NOT_MEASURED) {
+    json.writeStringField("check", (check.room().isEmpty() ? "" : check.room() + ": ") + judgement.check()
+        + (where.isEmpty() ? "" : where.startsWith("(") ? " " + where : " (" + where + ")"));
+    json.writeStringField("found", judgement.found());
+    json.writeStringField("limit", judgement.limit()
+        + (judgement.advice().isEmpty() ? "" : "; to do: " + judgement.advice()));
+    if (judgement.outcome() == Outcome.NOT_MEASURED) {
       json.writeNullField("met");
     } else {
-      json.writeBooleanField("met", check.verdict() == Verdict.MET);
+      json.writeBooleanField("met", judgement.isMet());
     }
     json.writeStringField("source", check.source().toString());
     json.writeEndObject();

@@ -7,6 +7,8 @@ import floorcalc.measure.Length;
 import floorcalc.measure.TapeNotation;
 import floorcalc.measure.TapeNotationException;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Figures as they are read on site: millimetres to a tenth, or inches to a sixteenth with millimetres beside them where a
@@ -17,6 +19,8 @@ final class Figures {
   private static final TapeNotation INCHES = TapeNotation.feetAndInches(16);
   /** 1 ft² = 0.3048² m², exact. */
   private static final double SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
+
+  private static final Pattern LENGTH = Pattern.compile("(?<![0-9.])-?[0-9]{1,12}(\\.[0-9]{1,6})? mm\\b");
 
   private final Tape tape;
 
@@ -65,6 +69,11 @@ final class Figures {
       }
     }
     return text;
+  }
+
+  /** A text with any lengths in it, such as {@code 3 mm under 2438.4 mm}: each as it is read on site. */
+  String inWords(String text) {
+    return LENGTH.matcher(text).replaceAll(found -> Matcher.quoteReplacement(withUnit(Length.parse(found.group()))));
   }
 
   /** For example {@code 14.89 m²}. */

@@ -6,8 +6,8 @@ import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Order;
-import floorcalc.plan.Verdict;
 import floorcalc.rules.LayingRules;
+import floorcalc.working.Outcome;
 import java.util.List;
 
 /** The first part of the sheet: what to bring and how to start. */
@@ -61,7 +61,7 @@ final class Glance {
   }
 
   private long failed() {
-    return plan.checks().stream().filter(check -> check.verdict() == Verdict.NOT_MET).count()
+    return plan.checks().stream().filter(check -> check.outcome() == Outcome.NOT_MET).count()
         + plan.findings().stream().filter(Verdicts::isFailure).count();
   }
 

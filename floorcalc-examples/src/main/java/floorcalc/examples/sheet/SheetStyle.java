@@ -34,7 +34,12 @@ final class SheetStyle {
       tr, .step, figure, .stop { break-inside: avoid; }
       thead { display: table-header-group; }
       .source { font-size: 8.5pt; }
+      .site td, .site th { font-size: 9pt; }
+      .site thead th { font-size: 8.5pt; }
       .open { font-size: 10pt; margin: 0 0 3mm; }
+      .kept { font-size: 9pt; }
+      .kept p { margin: 0; }
+      .site small, .kept small { display: block; font-size: 8pt; }
       .open ul { margin: 0; padding-left: 5mm; columns: 2; column-gap: 6mm; }
       .num, .ledger thead th:not(:first-child) { text-align: right; }
       td.no { font-weight: bold; }

@@ -3,8 +3,8 @@ package floorcalc.examples.sheet;
 import floorcalc.plan.Check;
 import floorcalc.plan.Compromise;
 import floorcalc.plan.FloorPlan;
-import floorcalc.plan.Verdict;
 import floorcalc.working.Finding;
+import floorcalc.working.Outcome;
 import floorcalc.working.Severity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -43,7 +43,7 @@ final class Verdicts {
       if (isFailure(finding)) {
         html.raw("<p class=\"stop\"><b>" + (finding.severity() == Severity.SERIOUS ? "Do not lay it like this" : "Look here")
             + ".</b> ");
-        html.text(finding.message()).raw(" <small>").text(finding.source().toString()).line("</small></p>");
+        html.text(finding.message().contains(finding.where()) ? finding.message() : finding.where() + ": " + finding.message()).raw(" <small>").text(finding.source().toString()).line("</small></p>");
       }
     }
   }
@@ -65,9 +65,9 @@ final class Verdicts {
     html.line("<table>").line("<caption>Checks</caption>").columns("20 52 38 34 46")
         .heads(List.of("Result", "Check", "Found", "Limit", "Whose limit"));
     html.line("<tbody>");
-    for (Check check : plan.checks()) {
-      if (check.verdict() != Verdict.NOT_MEASURED) {
-        boolean met = check.verdict() == Verdict.MET;
+    for (Check check : ofTheFloor()) {
+      if (check.outcome() != Outcome.NOT_MEASURED) {
+        boolean met = check.outcome() == Outcome.MET;
         html.raw(met ? "<tr><td>met</td>" : "<tr><td class=\"no\">NOT MET</td>")
             .element("th scope=\"row\"", check.check()).element("td", figures.inText(check.found()))
             .element("td", figures.inText(check.limit())).element("td class=\"source\"", check.source().toString())
@@ -78,11 +78,16 @@ final class Verdicts {
     open();
   }
 
-  /** What nobody has measured, or this version does not judge: it is never a pass, so it stands here by name. */
+  /** Checks of the laid floor; those of the rooms have a section of their own. */
+  private List<Check> ofTheFloor() {
+    return plan.checks().stream().filter(check -> check.room().isEmpty()).toList();
+  }
+
+  /** What nobody has measured: it is never a pass, so it stands here by name. */
   private void open() {
     Map<String, List<String>> byLimit = new LinkedHashMap<>();
-    for (Check check : plan.checks()) {
-      if (check.verdict() == Verdict.NOT_MEASURED) {
+    for (Check check : ofTheFloor()) {
+      if (check.outcome() == Outcome.NOT_MEASURED) {
         byLimit.computeIfAbsent(check.limit(), none -> new ArrayList<>())
             .add(check.check() + (check.found().isEmpty() ? "" : ": " + check.found()));
       }

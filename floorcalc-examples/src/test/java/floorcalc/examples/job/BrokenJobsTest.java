@@ -27,7 +27,8 @@ class BrokenJobsTest {
       "pipe-outside", "room-corner-twice", "room-first-corner-repeated", "room-huge", "room-name-twice", "room-no-area",
       "room-smaller-than-gap", "room-survey", "room-swallowed-by-gap", "room-void-across-wall",
       "room-void-crosses-itself", "room-void-outside", "room-voids-overlap", "room-wall-runs-back", "room-walls-cross",
-      "room-walls-touch", "board-length-inches-too-many");
+      "room-walls-touch", "board-length-inches-too-many", "site-gap-more-than-half-the-span", "site-line-name-twice",
+      "site-line-places-too-few", "site-temperature-of-an-oven");
 
   @TestFactory
   Stream<DynamicTest> eachBrokenJobIsRefusedWithItsMessages() throws IOException {

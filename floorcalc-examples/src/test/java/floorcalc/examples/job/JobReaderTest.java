@@ -6,18 +6,28 @@ import floorcalc.boards.Construction;
 import floorcalc.boards.OffcutUse;
 import floorcalc.boards.PackContent;
 import floorcalc.examples.Docs;
+import floorcalc.flatness.GapReading;
+import floorcalc.flatness.ProfilePoint;
+import floorcalc.flatness.SpotLevel;
+import floorcalc.flatness.ToleranceSet;
 import floorcalc.measure.Length;
 import floorcalc.measure.Mass;
 import floorcalc.measure.Price;
+import floorcalc.moisture.AirClimate;
+import floorcalc.moisture.Heating;
+import floorcalc.moisture.MoistureMethod;
+import floorcalc.moisture.MoistureReading;
+import floorcalc.moisture.Percent;
+import floorcalc.moisture.Temperature;
 import floorcalc.outline.Point;
-import floorcalc.plan.Check;
 import floorcalc.plan.Door;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.Pipe;
 import floorcalc.plan.Room;
 import floorcalc.plan.Subfloor;
-import floorcalc.plan.Verdict;
 import floorcalc.rules.LayingRules;
+import floorcalc.site.HeightLine;
+import floorcalc.site.SiteReadings;
 import floorcalc.working.Source;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -96,26 +106,29 @@ class JobReaderTest {
   }
 
   @Test
-  void siteReadingsComeOutAsChecksThatWereNotJudged() throws IOException {
-    List<Check> checks = JobReader.read(bytes("everything.json")).notJudged();
-    assertThat(checks).allMatch(check -> check.verdict() == Verdict.NOT_MEASURED);
-    assertThat(checks.stream().filter(check -> check.check().endsWith(" in Study"))
-        .map(check -> check.check() + ": " + check.found())).containsExactly(
-            "indoor air in Study: 21 °C, 48 % relative humidity",
-            "indoor air, driest season in Study: 21 °C, 35 % relative humidity",
-            "indoor air, dampest season in Study: 75.2 °F, 62.5 % relative humidity",
-            "moisture of the subfloor in Study: 1.6 (CM), 71 (in-slab RH)",
-            "moisture of the boards in Study: 8.1 %, 8.4 %, 7.9 %",
-            "days of the packs in the room in Study: 3",
-            "packs in the room in Study: closed",
-            "floor heating in Study: not heated",
-            "flatness of the subfloor in Study: 9 readings, for a tolerance set");
-    assertThat(checks.stream().filter(check -> check.check().endsWith(" in Hall"))).extracting(Check::check, Check::found)
-        .containsExactly(
-            org.assertj.core.groups.Tuple.tuple("indoor air in Hall", ""),
-            org.assertj.core.groups.Tuple.tuple("moisture of the subfloor in Hall", ""),
-            org.assertj.core.groups.Tuple.tuple("moisture of the boards in Hall", ""),
-            org.assertj.core.groups.Tuple.tuple("flatness of the subfloor in Hall", ""));
+  void everyFieldOfTheSite() throws IOException {
+    List<Room> rooms = JobReader.read(bytes("everything.json")).job().rooms();
+    SiteReadings expected = SiteReadings.NONE.withAir(air("21 °C", "48")).withSeasons(air("21 °C", "35"), air("75.2 °F", "62.5"))
+        .withSubfloorMoisture(List.of(MoistureReading.of(MoistureMethod.CM, "1.6").at(Point.ofMillimetres(600, 600)),
+            MoistureReading.of(MoistureMethod.IN_SLAB_HUMIDITY, "71")))
+        .withBoardMoisture(List.of(Percent.of("8.1"), Percent.of("8.4"), Percent.of("7.9")))
+        .withDaysInRoom(BigDecimal.valueOf(3)).withPacksClosed().withHeating(Heating.UNHEATED)
+        .withFlatness(ToleranceSet.named("NF DTU 51.11 subfloor"))
+        .withLines(List.of(HeightLine.ofEqualSpacing("A", mm("300"), List.of(mm("0"), mm("1.2"), mm("-0.4"))),
+            new HeightLine("B", List.of(new ProfilePoint(mm("0"), mm("0")), new ProfilePoint(mm("400"), mm("0.8")),
+                new ProfilePoint(mm("900"), mm("0.1"))))))
+        .withHeights(List.of(SpotLevel.of(mm("0"), mm("0"), mm("1.5")), SpotLevel.of(mm("1000"), mm("0"), mm("-0.2"))))
+        .withStraightedge(List.of(new GapReading(Length.parse("8 ft"), mm("2.5"), "(500 mm, 500 mm)")));
+    assertThat(rooms.get(0).site()).isEqualTo(expected);
+    assertThat(rooms.get(1).site()).isEqualTo(SiteReadings.NONE);
+  }
+
+  private static AirClimate air(String temperature, String humidity) {
+    return AirClimate.of(Temperature.parse(temperature), Percent.of(humidity));
+  }
+
+  private static Length mm(String millimetres) {
+    return Length.ofMillimetres(millimetres);
   }
 
   @Test

@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import floorcalc.examples.Docs;
+import floorcalc.flatness.ToleranceSet;
 import floorcalc.measure.Length;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleKey;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -75,6 +78,13 @@ class JobSchemaTest {
     assertThat(schema().at("/$defs/room/properties/pipes/maxItems").intValue()).isEqualTo(JobLimits.PIPES);
     assertThat(schema().at("/$defs/board/properties/mix/maxItems").intValue()).isEqualTo(JobLimits.MIXED_LENGTHS);
     assertThat(schema().at("/$defs/text/maxLength").intValue()).isEqualTo(JobLimits.TEXT);
+  }
+
+  @Test
+  void namesOfTheToleranceSets() throws IOException {
+    List<String> names = new ArrayList<>();
+    schema().at("/$defs/site/properties/flatness/enum").forEach(name -> names.add(name.asText()));
+    assertThat(names).isEqualTo(ToleranceSet.all().stream().map(ToleranceSet::name).toList());
   }
 
   /** The pattern for tape notation takes what the library reads and refuses what it refuses. */

@@ -108,7 +108,7 @@ class JobSheetTest {
   void firstComesWhatToBringAndThePartsFollowInOrder() throws Exception {
     FloorPlan plan = Demo.plan(Demo.HOUSE);
     Document document = parse(sheet(Demo.HOUSE));
-    assertThat(texts(document, "h2")).containsExactly("Bring and begin", "Checks and compromises", "Study bay study-1",
+    assertThat(texts(document, "h2")).containsExactly("Bring and begin", "Before a board is opened", "Checks and compromises", "Study bay study-1",
         "Living room bay living-room-1", "Order", "Where the boards go", "Rules used", "Working", "Cautions", "Signed off");
     assertThat(texts(document, "strong")).startsWith(Integer.toString(plan.order().packs()),
         Integer.toString(plan.order().boardsUsed()), "10 mm", Integer.toString(plan.compromises().size()));
@@ -148,10 +148,32 @@ class JobSheetTest {
   }
 
   @Test
-  void readingsThatWereNotJudgedStandAsOpen() throws Exception {
-    assertThat(sheet(Demo.HOUSE)).contains("<b>Open:</b> not judged by this version")
-        .contains("<li>moisture of the subfloor in Study: 1.6 (CM), 1.7 (CM)</li>")
-        .contains("<b>Open:</b> not measured").contains("<li>flatness of the subfloor in Living room</li>");
+  void whatIsNotKeptAndWhatIsOpenStandFirstRoomByRoom() throws Exception {
+    String sheet = sheet(Demo.HOUSE);
+    Document document = parse(sheet);
+    List<Element> sites = all(document, "table").stream().filter(table -> table.getAttribute("class").equals("site")).toList();
+    assertThat(sites).hasSize(2);
+    assertThat(rows(sites.get(0)).get(0)).startsWith("NOT MET").contains("moisture of the subfloor by CM")
+        .contains("2.1 CM-%").contains("do not lay");
+    assertThat(rows(sites.get(1))).hasSize(5).allMatch(row -> row.startsWith("open"));
+    assertThat(sheet).contains("<bdi>Living room</bdi>: not ready, nothing was measured").contains("<bdi>Study</bdi>: not ready; ");
+    assertThat(sheet.indexOf("Before a board is opened")).isLessThan(sheet.indexOf("Checks and compromises"));
+  }
+
+  /** Rooms of which nothing is known share one table. */
+  @Test
+  void roomsAlikeShareATable() throws Exception {
+    Document document = parse(sheet(Demo.LOFT));
+    assertThat(all(document, "table").stream().filter(table -> table.getAttribute("class").equals("site"))).hasSize(1);
+  }
+
+  private static List<String> rows(Element table) {
+    NodeList lines = ((Element) table.getElementsByTagName("tbody").item(0)).getElementsByTagName("tr");
+    List<String> rows = new ArrayList<>();
+    for (int i = 0; i < lines.getLength(); i++) {
+      rows.add(lines.item(i).getTextContent());
+    }
+    return rows;
   }
 
   @Test
@@ -211,7 +233,7 @@ class JobSheetTest {
     FloorJob job = FloorJob.of("Corridor (invented)", goods)
         .room(Room.of("Corridor", Wkt.parse("POLYGON ((0 0, 60000 0, 60000 1900, 0 1900, 0 0))")))
         .direction(DirectionChoice.of(Direction.ALONG_X)).build();
-    String sheet = new String(JobSheet.of(new JobFile(job, List.of(), Tape.METRIC), FloorPlanner.plan(job)), StandardCharsets.UTF_8);
+    String sheet = new String(JobSheet.of(new JobFile(job, Tape.METRIC), FloorPlanner.plan(job)), StandardCharsets.UTF_8);
     Document document = parse(sheet);
 
     long parts = all(document, "svg").stream().filter(svg -> svg.getAttribute("aria-labelledby").contains("-parts-")).count();
