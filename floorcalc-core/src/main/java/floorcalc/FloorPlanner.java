@@ -10,6 +10,7 @@ import floorcalc.plan.FloorPlan;
 import floorcalc.plan.JobFault;
 import floorcalc.plan.UnsoundJobException;
 import floorcalc.site.Readiness;
+import floorcalc.working.Calculated;
 import floorcalc.working.Outcome;
 import floorcalc.working.Source;
 import java.util.List;
@@ -47,7 +48,7 @@ public final class FloorPlanner {
     Check audited = Check.of("plan-audited", "plan audited a second time by other means",
         "covered, nothing overlaps, cuttable from the boards listed, rules kept or named", "no fault", Outcome.MET,
         Source.DEFINITION);
-    return SiteChecks.added(job, plan.with(List.of(audited), List.of()));
+    return SiteChecks.added(job, plan.with(List.of(audited), List.of(), List.of()));
   }
 
   /**
@@ -59,7 +60,7 @@ public final class FloorPlanner {
    * @return a report for each room in the order of the job, not null
    */
   public static List<Readiness> readiness(FloorJob job, FloorPlan plan) {
-    return SiteChecks.of(job, plan);
+    return SiteChecks.of(job, plan).stream().map(Calculated::value).toList();
   }
 
   /**

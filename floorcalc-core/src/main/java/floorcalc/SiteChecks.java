@@ -12,8 +12,10 @@ import floorcalc.plan.Room;
 import floorcalc.rules.LayingRules;
 import floorcalc.site.Readiness;
 import floorcalc.site.SiteFloor;
+import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Judgement;
+import floorcalc.working.Worked;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,15 +23,20 @@ import java.util.List;
 final class SiteChecks {
   private SiteChecks() {}
 
-  static List<Readiness> of(FloorJob job, FloorPlan plan) {
-    return job.rooms().stream().map(room -> Readiness.of(floor(job, plan, room), room.site()).value()).toList();
+  static List<Calculated<Readiness>> of(FloorJob job, FloorPlan plan) {
+    return job.rooms().stream().map(room -> Readiness.of(floor(job, plan, room), room.site())).toList();
   }
 
-  /** The plan with all judgements among its checks and all that was noticed among its findings. */
+  /** The plan with all judgements among its checks, all that was noticed among its findings, and the working. */
   static FloorPlan added(FloorJob job, FloorPlan plan) {
     List<Check> checks = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
-    for (Readiness readiness : of(job, plan)) {
+    List<Worked> working = new ArrayList<>();
+    for (Calculated<Readiness> judged : of(job, plan)) {
+      Readiness readiness = judged.value();
+      if (!judged.steps().isEmpty()) {
+        working.add(new Worked(readiness.room() + ": site", judged.steps()));
+      }
       for (Judgement judgement : readiness.judgements()) {
         checks.add(new Check(readiness.room(), judgement));
       }
@@ -38,7 +45,7 @@ final class SiteChecks {
         findings.add(new Finding(finding.code(), finding.severity(), where, finding.message(), finding.source()));
       }
     }
-    return plan.with(checks, findings);
+    return plan.with(checks, findings, working);
   }
 
   private static SiteFloor floor(FloorJob job, FloorPlan plan, Room room) {

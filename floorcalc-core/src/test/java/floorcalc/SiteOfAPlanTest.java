@@ -27,6 +27,7 @@ import floorcalc.site.SiteReadings;
 import floorcalc.working.Finding;
 import floorcalc.working.Judgement;
 import floorcalc.working.Outcome;
+import floorcalc.working.Step;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
@@ -68,6 +69,7 @@ class SiteOfAPlanTest {
         && check.found().isEmpty() && !check.advice().isEmpty());
     assertThat(of(plan, "")).noneMatch(check -> check.outcome() == Outcome.NOT_MEASURED);
     assertThat(plan.findings()).isEmpty();
+    assertThat(plan.working()).noneMatch(part -> part.about().endsWith(": site"));
   }
 
   @Test
@@ -77,6 +79,10 @@ class SiteOfAPlanTest {
     Readiness study = FloorPlanner.readiness(job, plan).get(0);
     assertThat(study.isReady()).as("%s", study.judgements()).isTrue();
     assertThat(of(plan, "Study")).extracting(Check::judgement).isEqualTo(study.judgements());
+    List<Step> steps = plan.working().stream().filter(part -> part.about().equals("Study: site"))
+        .flatMap(part -> part.steps().stream()).toList();
+    assertThat(steps).doesNotHaveDuplicates().extracting(Step::id)
+        .contains("mean-reading", "board-room-difference", "gap-under-edge", "gap-closes");
   }
 
   @Test

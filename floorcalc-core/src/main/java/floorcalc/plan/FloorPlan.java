@@ -54,18 +54,21 @@ public record FloorPlan(
   }
 
   /**
-   * Returns the same plan with more checks and findings at the end.
+   * Returns the same plan with more checks, findings and working at the end.
    *
    * @param checked the checks, not null
    * @param noticed the findings, not null
+   * @param worked the working, not null
    * @return the plan, not null
    */
-  public FloorPlan with(List<Check> checked, List<Finding> noticed) {
+  public FloorPlan with(List<Check> checked, List<Finding> noticed, List<Worked> worked) {
     List<Check> allChecks = new ArrayList<>(checks);
     allChecks.addAll(checked);
     List<Finding> allFindings = new ArrayList<>(findings);
     allFindings.addAll(noticed);
+    List<Worked> allWorking = new ArrayList<>(working);
+    allWorking.addAll(worked);
     return new FloorPlan(title, bays, boards, order, ledger, materials, profiles, allChecks, compromises, allFindings,
-        cautions, working);
+        cautions, allWorking);
   }
 }

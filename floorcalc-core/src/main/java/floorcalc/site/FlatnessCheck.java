@@ -72,7 +72,8 @@ final class FlatnessCheck {
     }
     Calculated<List<SpanCheck>> judged = set.judge(profile, RestRule.WORST);
     List<EdgeFound> found = found(from, judged.value());
-    report.take(judged, from);
+    rows.working(from, judged.steps());
+    report.findings.addAll(Report.at(from, judged.findings()));
     if (found.isEmpty()) {
       rows.silent(from, profile.toString(), judged.value().get(judged.value().size() - 1).advice());
     } else if (isDoubted(judged.findings())) {
@@ -127,7 +128,10 @@ final class FlatnessCheck {
   }
 
   private void grid(Levels levels, List<Finding> doubts) {
-    GridFlatness flat = report.take(GridFlatness.of(levels, set), "heights");
+    Calculated<GridFlatness> judged = GridFlatness.of(levels, set);
+    GridFlatness flat = judged.value();
+    rows.working(GRID, judged.steps());
+    report.findings.addAll(Report.at("heights", judged.findings()));
     List<EdgeFound> found = new ArrayList<>();
     for (GridGap gap : flat.gaps()) {
       SpanLimit limit = set.method() == EdgeMethod.CONTACT_DISTANCE
@@ -152,7 +156,7 @@ final class FlatnessCheck {
       return;
     }
     Calculated<List<SpanCheck>> judged = set.judge(site.gaps.stream().sorted(BY_SPAN).toList());
-    report.steps.addAll(judged.steps());
+    rows.working(BY_HAND, judged.steps());
     List<EdgeFound> found = found(BY_HAND, judged.value());
     rows.found(found);
     List<Finding> silent = judged.findings();

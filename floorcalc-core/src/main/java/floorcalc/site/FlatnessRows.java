@@ -8,11 +8,14 @@ import floorcalc.flatness.ToleranceSet;
 import floorcalc.measure.Length;
 import floorcalc.working.Judgement;
 import floorcalc.working.Outcome;
+import floorcalc.working.Step;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -31,10 +34,17 @@ final class FlatnessRows {
   private final Map<Silent, TreeSet<String>> silent =
       new TreeMap<>(Comparator.comparing(Silent::found).thenComparing(Silent::advice));
   private final List<EdgeFound> doubted = new ArrayList<>();
+  private final Map<String, List<Step>> working = new LinkedHashMap<>();
+  private final Set<String> deciding = new LinkedHashSet<>();
 
   FlatnessRows(ToleranceSet set, Report report) {
     this.set = set;
     this.report = report;
+  }
+
+  /** How the gaps of one source were found: kept if one of them decides. */
+  void working(String from, List<Step> steps) {
+    working.computeIfAbsent(from, none -> new ArrayList<>()).addAll(steps);
   }
 
   void found(List<EdgeFound> found) {
@@ -76,6 +86,7 @@ final class FlatnessRows {
     if (!open.isEmpty()) {
       open(open);
     }
+    deciding.forEach(from -> report.steps.addAll(working.getOrDefault(from, List.of())));
     doubted.stream().sorted(EdgeFound.LESS_FIRST).map(FlatnessRows::again).forEach(report.judgements::add);
     silent.forEach((what, from) -> report.open("flatness", "flatness by " + listed(from), "",
         from.size() == 1 ? what.found : "each " + what.found, "none judged", set.limits().get(0).source(), what.advice));
@@ -92,8 +103,8 @@ final class FlatnessRows {
   private void decided(List<EdgeFound> found) {
     EdgeFound worst = found.stream().max(EdgeFound.LESS_FIRST).orElseThrow();
     TreeSet<String> all = found.stream().map(EdgeFound::from).collect(Collectors.toCollection(TreeSet::new));
-    Judgement judgement = worst.among(all.size() == 1 ? "" : listed(all));
-    report.judgements.add(judgement);
+    report.judgements.add(worst.among(all.size() == 1 ? "" : listed(all)));
+    deciding.add(worst.from());
   }
 
   /** All spans that nothing shows, in one line. */

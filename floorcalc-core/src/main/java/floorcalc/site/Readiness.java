@@ -33,7 +33,8 @@ public final class Readiness {
    *
    * @param floor the floor to be laid, not null
    * @param readings what was read, not null
-   * @return the report with the working of all its judgements; its findings are those of {@link #findings()}; not null
+   * @return the report with the working of its judgements, of flatness that of the lines, grid or gaps that decide; its
+   *     findings are those of {@link #findings()}; not null
    */
   public static Calculated<Readiness> of(SiteFloor floor, SiteReadings readings) {
     Objects.requireNonNull(floor, "floor");
@@ -46,7 +47,8 @@ public final class Readiness {
     new FlatnessCheck(site, report).add();
     new MovementCheck(floor, site, report).add();
     List<Finding> findings = report.findings.stream().distinct().toList();
-    return Calculated.of(new Readiness(floor.room(), report.judgements, findings), report.steps, findings);
+    return Calculated.of(new Readiness(floor.room(), report.judgements, findings),
+        report.steps.stream().distinct().toList(), findings);
   }
 
   /**

@@ -17,6 +17,7 @@ import floorcalc.measure.Length;
 import floorcalc.working.Finding;
 import floorcalc.working.Judgement;
 import floorcalc.working.Outcome;
+import floorcalc.working.Step;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -40,6 +41,14 @@ class ReadinessFlatnessTest {
     assertThat(rows).extracting(Judgement::limit)
         .containsExactly("3 mm under 2438.4 mm", "2 mm under 1219.2 mm", "1 mm under 254 mm");
     assertThat(rows).allMatch(row -> row.where().startsWith("line B, ") && row.where().endsWith("the worst of line A and line B"));
+  }
+
+  /** The working is that of the line that decides, one step for each span; of the other nothing. */
+  @Test
+  void workingIsThatOfTheLineThatDecides() {
+    List<Step> steps = Readiness.of(Sites.FLOOR, lines(line("A", "100", level(31)), line("B", "100", DIP))).steps().stream()
+        .filter(step -> step.id().equals("gap-under-edge")).toList();
+    assertThat(steps).extracting(Step::result).containsExactly(mm("2.5"), mm("2.5"), mm("0.635"));
   }
 
   /** A gap of 4 mm read by hand under 8 ft is beyond 3 mm, whatever the line shows. */

@@ -6,6 +6,7 @@ import floorcalc.flatness.ToleranceSet;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.UnsoundJobException;
 import floorcalc.site.Readiness;
+import floorcalc.site.SiteReadings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -52,7 +53,7 @@ final class SiteCommand implements Callable<Integer> {
     List<Readiness> rooms;
     try {
       rooms = Heartbeat.during(console, "judging " + what.job,
-          () -> FloorPlanner.readiness(job, FloorPlanner.plan(job)));
+          () -> FloorPlanner.readiness(job, FloorPlanner.plan(withoutSites(job))));
     } catch (UnsoundJobException unsound) {
       lines.add(what.job + ": cannot be planned");
       unsound.faults().forEach(fault -> lines.add(PlanCommand.place(fault) + ": " + fault.message()));
@@ -61,5 +62,10 @@ final class SiteCommand implements Callable<Integer> {
     console.say(job.title());
     rooms.forEach(room -> new SiteReport(console).room(room));
     return Main.OK;
+  }
+
+  /** So that sites are judged once. */
+  private static FloorJob withoutSites(FloorJob job) {
+    return job.withRooms(job.rooms().stream().map(room -> room.withSite(SiteReadings.NONE)).toList());
   }
 }

@@ -39,7 +39,9 @@ final class SheetStyle {
       .open { font-size: 10pt; margin: 0 0 3mm; }
       .kept { font-size: 9pt; }
       .kept p { margin: 0; }
-      .site small, .kept small { display: block; font-size: 8pt; }
+      .kept li { break-inside: avoid; }
+      .site small { display: block; }
+      .site small, .kept small { font-size: 8pt; }
       .open ul { margin: 0; padding-left: 5mm; columns: 2; column-gap: 6mm; }
       .num, .ledger thead th:not(:first-child) { text-align: right; }
       td.no { font-weight: bold; }

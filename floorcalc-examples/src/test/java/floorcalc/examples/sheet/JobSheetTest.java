@@ -15,6 +15,9 @@ import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
+import floorcalc.working.Finding;
+import floorcalc.working.Severity;
+import floorcalc.working.Source;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -180,6 +183,21 @@ class JobSheetTest {
   void jobInInchesShowsInchesFirst() throws Exception {
     // 7 1/2 in = 190.5 mm; 1/2 in = 12.7 mm
     assertThat(sheet(Demo.LOFT)).contains("7 1/2&quot; (190.5 mm) cover width").contains("1/2&quot; (12.7 mm)</strong>");
+  }
+
+  @Test
+  void limitsOfASiteAreInTheUnitsOfTheJob() throws Exception {
+    // 8 ft = 2438.4 mm, 3 mm = 0.118 in, 2/16 of an inch
+    assertThat(sheet(Demo.LOFT)).contains("1/8&quot; (3 mm) under 8&#39; 0&quot; (2438.4 mm)");
+    assertThat(sheet(Demo.HOUSE)).contains("3 mm under 2438.4 mm");
+  }
+
+  @Test
+  void aReadingThatLooksWrongIsCalledOutWithItsPlace() {
+    FloorPlan plan = HandMade.plan("Hall", "Hall").with(List.of(), List.of(new Finding("reading-slip", Severity.WARNING,
+        "Hall, line A, reading 4", "the height is 100 mm too high: read it again", Source.COMMON_PRACTICE)), List.of());
+    assertThat(new String(JobSheet.of(HandMade.job("Hall", "Hall"), plan), StandardCharsets.UTF_8))
+        .contains("<b>Look here.</b> Hall, line A, reading 4: the height is 100 mm too high: read it again");
   }
 
   @Test
