@@ -66,7 +66,9 @@ class FloorPlannerPropertyTest {
     assertThat(plan.order().boardsUsed()).isEqualTo(plan.boards().size()).isPositive();
     assertThat(plan.order().boardsAtLeast()).isBetween(1, plan.order().boardsUsed());
     assertThat(plan.ledger().difference()).isEqualTo(Area.ZERO);
-    SawnBoards.of(any.job(), plan).assertSameAs(plan.ledger());
+    SawnBoards sawn = SawnBoards.of(any.job(), plan);
+    sawn.assertSameAs(plan.ledger());
+    sawn.assertSameAs(plan.figures().orElseThrow());
   }
 
   @Property(tries = 20)

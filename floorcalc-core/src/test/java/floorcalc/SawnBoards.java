@@ -13,6 +13,7 @@ import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.LaidPiece;
 import floorcalc.plan.OpenedBoard;
+import floorcalc.plan.PlanFigures;
 import floorcalc.plan.Row;
 import floorcalc.rules.LayingRules;
 import java.math.BigDecimal;
@@ -35,6 +36,8 @@ final class SawnBoards {
   private BigInteger tooShort = BigInteger.ZERO;
   private Area pieces = Area.ZERO;
   private BigInteger edges = BigInteger.ZERO;
+  private int strokes;
+  private long longest;
 
   /** A part of a board in nanometres: along from a to b, across from c to d. */
   private record Part(long a, long b, long c, long d) {
@@ -85,8 +88,10 @@ final class SawnBoards {
     long kerf = job.rules().value(LayingRules.SAW_KERF).toNanometres();
     Part whole = new Part(0, board.length().toNanometres(), 0, job.board().laidPitch().toNanometres());
     List<Part> left = new ArrayList<>(List.of(whole));
+    int before = strokes;
     BigInteger dustOfBoard = inTurn(cuts, left, kerf);
     if (dustOfBoard == null) {
+      strokes = before;
       left = new ArrayList<>(List.of(whole));
       dustOfBoard = bySections(board, cuts, left, kerf);
     }
@@ -105,13 +110,14 @@ final class SawnBoards {
     }
     assertThat(piecesOfBoard.add(dustOfBoard).add(offcutsOfBoard)).as("board " + board.board())
         .isEqualTo(whole.area());
+    left.stream().filter(offcut -> offcut.d - offcut.c == whole.d).forEach(offcut -> longest = Math.max(longest, offcut.b - offcut.a));
     boards = boards.add(whole.area());
     rectangles = rectangles.add(piecesOfBoard);
     dust = dust.add(dustOfBoard);
   }
 
   /** Cuts pieces one after the other; returns the dust, or null if one is not in one part any more. */
-  private static BigInteger inTurn(List<Part> cuts, List<Part> left, long kerf) {
+  private BigInteger inTurn(List<Part> cuts, List<Part> left, long kerf) {
     BigInteger dust = BigInteger.ZERO;
     for (Part cut : cuts) {
       Part from = left.stream().filter(part -> part.holds(cut)).findFirst().orElse(null);
@@ -130,7 +136,7 @@ final class SawnBoards {
     return dust;
   }
 
-  private static BigInteger bySections(OpenedBoard board, List<Part> cuts, List<Part> left, long kerf) {
+  private BigInteger bySections(OpenedBoard board, List<Part> cuts, List<Part> left, long kerf) {
     BigInteger dust = BigInteger.ZERO;
     List<Part> toCut = new ArrayList<>(cuts);
     while (!toCut.isEmpty()) {
@@ -168,7 +174,8 @@ final class SawnBoards {
   }
 
   /** A kerf, or what there is where less than a kerf is left. */
-  private static BigInteger strip(long beyond, long kerf, long over) {
+  private BigInteger strip(long beyond, long kerf, long over) {
+    strokes += beyond > 0 ? 1 : 0;
     return BigInteger.valueOf(Math.min(beyond, kerf)).multiply(BigInteger.valueOf(over));
   }
 
@@ -184,6 +191,11 @@ final class SawnBoards {
     Area rounding = plan.bays().stream().allMatch(bay -> bay.direction().isAlongAxis())
         ? Area.ZERO : Area.ofHalfSquareNanometres(edges.multiply(BigInteger.valueOf(3)));
     assertThat(ledger.laid().minus(pieces).abs()).isLessThanOrEqualTo(rounding);
+  }
+
+  void assertSameAs(PlanFigures figures) {
+    assertThat(figures.cuts()).isEqualTo(strokes);
+    assertThat(figures.longestLeftover()).isEqualTo(Length.ofNanometres(longest));
   }
 
   private Area inPacks() {

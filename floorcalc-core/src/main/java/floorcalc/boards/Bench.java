@@ -21,10 +21,15 @@ final class Bench {
   private int[] openedFor = new int[64];
   private int boards;
   private BigInteger kerf = BigInteger.ZERO;
+  private int strokes;
 
   Bench(Stock stock) {
     this.stock = stock;
     this.opened = new int[stock.lengths.length];
+  }
+
+  long width() {
+    return stock.width;
   }
 
   int boards() {
@@ -37,6 +42,17 @@ final class Bench {
 
   BigInteger kerf() {
     return kerf;
+  }
+
+  /** How often the saw went through. */
+  int strokes() {
+    return strokes;
+  }
+
+  /** Takes over what was sawn elsewhere. */
+  void addSawn(BigInteger dust, int cuts) {
+    kerf = kerf.add(dust);
+    strokes += cuts;
   }
 
   long boardLength(int board) {
@@ -148,6 +164,7 @@ final class Bench {
   /** Adds the dust of one cut: where less than a kerf is left beyond it, all of that turns to dust. */
   private void saw(long beyond, long over) {
     if (beyond > 0) {
+      strokes++;
       kerf = kerf.add(BigInteger.valueOf(Math.min(beyond, stock.kerf)).multiply(BigInteger.valueOf(over)));
     }
   }

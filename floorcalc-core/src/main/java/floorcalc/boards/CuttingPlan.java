@@ -17,6 +17,8 @@ import java.util.List;
  * are paired beforehand, the longest end piece with the longest start piece that fits beside it and a saw kerf, which gives
  * the most pairs there can be; or all pieces are shared out beforehand, strips of ripped rows side by side where they fit. The
  * one that opens the fewest boards is kept, the first where they are equal; boards of several lengths are cut the first way.
+ * Last, boards of one length from which end and start pieces of full width alone are cut are paired anew, for fewer cuts and
+ * then for a longer leftover, with no more boards.
  */
 public final class CuttingPlan {
   private final List<PieceWanted> pieces;
@@ -25,7 +27,7 @@ public final class CuttingPlan {
   private final Bench bench;
   private final List<Offcut> left;
 
-  private CuttingPlan(List<PieceWanted> pieces, long[] places, int[] boardOf, Bench bench) {
+  CuttingPlan(List<PieceWanted> pieces, long[] places, int[] boardOf, Bench bench) {
     this.pieces = pieces;
     this.places = places;
     this.boardOf = boardOf;
@@ -44,6 +46,12 @@ public final class CuttingPlan {
    */
   public static CuttingPlan of(List<PieceWanted> pieces, BoardGoods goods, LayingRules rules) {
     Stock stock = new Stock(goods, rules);
+    CuttingPlan fewest = fewestBoards(pieces, stock, goods);
+    return stock.isUniform() ? PairsAnew.of(fewest, stock) : fewest;
+  }
+
+  /** The fewest boards, whatever the cuts and the leftovers. */
+  static CuttingPlan fewestBoards(List<PieceWanted> pieces, Stock stock, BoardGoods goods) {
     for (PieceWanted piece : pieces) {
       if (piece.span() > stock.longest() || piece.high() > stock.width) {
         throw new IllegalArgumentException("a piece " + piece.length() + " long that ends "
@@ -123,6 +131,18 @@ public final class CuttingPlan {
     return new CuttingPlan(pieces, places, boardOf, bench);
   }
 
+  int boardOf(int piece) {
+    return boardOf[piece];
+  }
+
+  void copyPlace(int piece, long[] place) {
+    System.arraycopy(places, 4 * piece, place, 0, 4);
+  }
+
+  Bench bench() {
+    return bench;
+  }
+
   /**
    * Returns the number of boards opened.
    *
@@ -180,6 +200,26 @@ public final class CuttingPlan {
    */
   public int openedFor(int board) {
     return bench.openedFor(board);
+  }
+
+  /**
+   * Returns how often a saw goes through a board or an offcut: a stroke for each end and each edge at which something is sawn
+   * off. A pair that fills its board but for one kerf takes one stroke.
+   *
+   * @return the number of cuts, along and across together
+   */
+  public int cuts() {
+    return bench.strokes();
+  }
+
+  /**
+   * Returns the longest offcut of full width that is left over.
+   *
+   * @return its length, zero if there is none; not null
+   */
+  public Length longestLeftover() {
+    return left.stream().filter(offcut -> offcut.acrossTo - offcut.acrossFrom == bench.width()).map(Offcut::length)
+        .reduce(Length.ZERO, Length::max);
   }
 
   /**

@@ -59,6 +59,11 @@ public final class Offcut {
     return Area.ofSquareNanometres(BigInteger.valueOf(span()).multiply(BigInteger.valueOf(acrossTo - acrossFrom)));
   }
 
+  /** The same rectangle of another board. */
+  Offcut onBoard(int other) {
+    return new Offcut(other, alongFrom, alongTo, acrossFrom, acrossTo);
+  }
+
   long span() {
     return alongTo - alongFrom;
   }

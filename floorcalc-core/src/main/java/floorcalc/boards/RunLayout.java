@@ -134,7 +134,7 @@ public final class RunLayout {
         place = next;
       }
     }
-    return CuttingPlan.of(wanted, goods, rules).boardCount();
+    return CuttingPlan.fewestBoards(wanted, new Stock(goods, rules), goods).boardCount();
   }
 
   /**

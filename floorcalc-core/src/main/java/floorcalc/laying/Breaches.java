@@ -101,7 +101,7 @@ final class Breaches {
   }
 
   private void joints(FrameBay bay, List<ShapedPiece> pieces) {
-    JointLayout layout = layoutOf(bay, pieces);
+    JointLayout layout = jointsOf(bay, pieces);
     layouts.add(layout);
     layout.smallestOffset().ifPresent(pair -> leastOffset = Math.min(leastOffset, pair.offset().toNanometres()));
     String because = board < 2 * minimumOffset
@@ -118,7 +118,7 @@ final class Breaches {
    * The joints of each row and where it touches the next one. A joint is where pieces meet: next to a tip that is too small
    * to saw there is none. A joint beside a slant that ends short of the row line counts where the rows touch there all the same.
    */
-  private static JointLayout layoutOf(FrameBay bay, List<ShapedPiece> pieces) {
+  static JointLayout jointsOf(FrameBay bay, List<ShapedPiece> pieces) {
     int count = bay.rows().size();
     long[][] joints = new long[count][];
     long[][] touching = new long[count][];

@@ -15,6 +15,7 @@ import floorcalc.working.Severity;
 import floorcalc.working.Source;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Lays a job: the rooms less their gaps are cut into rows, runs and pieces, joints are searched, pieces are cut from
@@ -68,7 +69,8 @@ public final class FloorLaying {
     working.addAll(order.working());
     findings.addAll(order.findings());
     return new FloorPlan(job.title(), bays, maker.boards(), order.order(), order.ledger(), order.materials(), List.of(),
-        Checks.of(laying, breaches), breaches.found, findings, Cautions.of(job), working);
+        Checks.of(laying, breaches), breaches.found, findings, Cautions.of(job), working,
+        Optional.of(Figures.of(laying, breaches.layouts)));
   }
 
   private static List<Finding> about(String where, List<Finding> findings) {

@@ -11,8 +11,8 @@ import java.util.List;
 
 /**
  * A whole job laid: rooms cut into rows, joints found, pieces cut from boards. Of the ways tried the one is kept that
- * breaks fewest rules, then opens fewest boards, then makes fewest H and stair patterns; of equal ones the first, or among
- * fixed patterns the one with fewest pieces.
+ * breaks fewest rules, then opens fewest boards, then makes the nicer floor: fewest H and stair patterns, the larger smallest
+ * offset, fewest cuts, the longest leftover; of equal ones the first, or among fixed patterns the one with fewest pieces.
  */
 record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout joints, List<List<ShapedPiece>> pieces,
     CuttingPlan cutting) {
@@ -88,11 +88,11 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     return new JobLaying(job, rooms, runs, joints, pieces, CuttingPlan.of(wanted, job.board(), job.rules()));
   }
 
-  /** Less is better: rules broken, packs, H and stair patterns. */
+  /** Less is better: rules broken, packs, then what makes the nicer floor. */
   private int compareTo(JobLaying other) {
     int order = Integer.compare(joints.breaches(), other.joints.breaches());
     order = order == 0 ? Double.compare(packs(), other.packs()) : order;
-    return order == 0 ? Integer.compare(joints.patterns(), other.joints.patterns()) : order;
+    return order == 0 ? Figures.of(this).compareNiceness(Figures.of(other)) : order;
   }
 
   boolean isBetterThan(JobLaying other) {

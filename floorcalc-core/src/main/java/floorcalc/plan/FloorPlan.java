@@ -6,6 +6,7 @@ import floorcalc.working.Worked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What was worked out for a job: the laid floor piece by piece, what to order, and what to know about it.
@@ -23,6 +24,8 @@ import java.util.Objects;
  * @param findings what was noticed, not null
  * @param cautions warnings for those who do the work, not null
  * @param working the working of the key figures, not null
+ * @param figures what tells this plan apart from others that take as many packs; empty for a plan that was not made by this
+ *     library; not null
  */
 public record FloorPlan(
     String title,
@@ -36,7 +39,8 @@ public record FloorPlan(
     List<Compromise> compromises,
     List<Finding> findings,
     List<String> cautions,
-    List<Worked> working) {
+    List<Worked> working,
+    Optional<PlanFigures> figures) {
   /** Checks that no part is null and copies the lists given. */
   public FloorPlan {
     Objects.requireNonNull(title, "title");
@@ -51,6 +55,30 @@ public record FloorPlan(
     findings = List.copyOf(findings);
     cautions = List.copyOf(cautions);
     working = List.copyOf(working);
+    Objects.requireNonNull(figures, "figures");
+  }
+
+  /**
+   * Makes a plan without figures, as one made by hand.
+   *
+   * @param title the job's title, not null
+   * @param bays the bays in laying order, not null
+   * @param boards the boards in the order of opening, not null
+   * @param order what to order, not null
+   * @param ledger where the boards that are bought go, not null
+   * @param materials the order list, not null
+   * @param profiles transition profiles, not null
+   * @param checks limits held against what was found, not null
+   * @param compromises rules that could not be kept, not null
+   * @param findings what was noticed, not null
+   * @param cautions warnings for those who do the work, not null
+   * @param working the working of the key figures, not null
+   */
+  public FloorPlan(String title, List<Bay> bays, List<OpenedBoard> boards, Order order, WasteLedger ledger,
+      List<MaterialLine> materials, List<Profile> profiles, List<Check> checks, List<Compromise> compromises,
+      List<Finding> findings, List<String> cautions, List<Worked> working) {
+    this(title, bays, boards, order, ledger, materials, profiles, checks, compromises, findings, cautions, working,
+        Optional.empty());
   }
 
   /**
@@ -69,6 +97,6 @@ public record FloorPlan(
     List<Worked> allWorking = new ArrayList<>(working);
     allWorking.addAll(worked);
     return new FloorPlan(title, bays, boards, order, ledger, materials, profiles, allChecks, compromises, allFindings,
-        cautions, allWorking);
+        cautions, allWorking, figures);
   }
 }
