@@ -137,6 +137,25 @@ final class PieceTally {
     return index > 0 && keys[index] == keys[index - 1];
   }
 
+  /** How many more end pieces of a length there are than start pieces that fill a board beside it and a kerf. */
+  int endsOver(long length) {
+    int low = 0;
+    int high = count;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (keys[middle] < 2 * length) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    int over = 0;
+    while (low < count && keys[low] >> 1 == length) {
+      over += 1 - 2 * (int) (keys[low++] & 1);
+    }
+    return over;
+  }
+
   /** The number of boards, exactly. */
   int boards() {
     int now = endCount;

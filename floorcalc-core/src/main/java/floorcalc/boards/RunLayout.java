@@ -36,6 +36,16 @@ public final class RunLayout {
     this.prices = prices;
   }
 
+  /** The least offset of joints of runs that touch; far beyond any board if there is none. */
+  long smallestOffset(List<Run> runs, Stock stock) {
+    JointRule rule = new JointRule(runs, stock);
+    long least = Long.MAX_VALUE / 4;
+    for (int k = 0; k < joints.length; k++) {
+      least = Math.min(least, rule.leastOffset(k, joints[k], other -> joints[other]));
+    }
+    return least;
+  }
+
   long steps() {
     return steps;
   }

@@ -43,6 +43,11 @@ final class StartMoves {
     this.fitting = stock.longest() - stock.kerf;
   }
 
+  /** How long an end and a start piece of one board are together at most. */
+  long fitting() {
+    return fitting;
+  }
+
   /** A number from 0 to less than a bound, the same sequence on every machine. */
   int random(int bound) {
     random = random * 6_364_136_223_846_793_005L + 1_442_695_040_888_963_407L;

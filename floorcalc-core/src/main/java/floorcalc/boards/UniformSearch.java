@@ -3,6 +3,7 @@ package floorcalc.boards;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Finds the start pieces of runs of boards of one length. Few runs are searched together, until the boards are proven the
@@ -102,11 +103,22 @@ final class UniformSearch {
     moves.placeAll(found);
     proven = boards <= bound;
     List<StartMoves> ways = wider(moves, boards);
+    PriceList prices = game == null ? null : game.prices();
     List<RunLayout> layouts = new ArrayList<>();
     for (int i = ways.size() - 1; i >= 0; i--) {
-      layouts.add(layout(ways.get(i), moves.steps, game == null ? null : game.prices()));
+      layouts.add(layout(ways.get(i), moves.steps, prices));
+    }
+    if (effort == SearchEffort.FULL) {
+      withFewerCuts(ways.get(ways.size() - 1), layouts.get(0), boards).ifPresent(layout -> layouts.add(0, layout));
     }
     return layouts;
+  }
+
+  /** The best way moved on, if that saves cuts and costs nothing. */
+  private Optional<RunLayout> withFewerCuts(StartMoves best, RunLayout asFound, int boards) {
+    best.offset = Math.min(asFound.smallestOffset(runs, stock), table.board);
+    return new FewerCuts(best, boards).save() == 0 ? Optional.empty()
+        : Optional.of(layout(best, asFound.steps(), asFound.prices().orElse(null)));
   }
 
   /**
