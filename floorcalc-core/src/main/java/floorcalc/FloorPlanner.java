@@ -65,14 +65,15 @@ public final class FloorPlanner {
 
   /**
    * Plans the floor again with wider and wider joint offsets, so that a nicer floor can be chosen where a pack has boards to
-   * spare: boards against joint offset against cut pieces.
+   * spare: boards and packs against the smallest joint offset, H and stair patterns, cuts and the longest leftover.
    * <p>
-   * Offsets go from that of the rules in steps of whole 50 mm, seven at most, up to half of the longest board, beyond which
-   * no offset can be kept. Left out are plans that break a rule which the first keeps, and plans that another beats or
-   * equals in all three.
+   * Offsets asked for go from that of the rules in steps of whole 50 mm, seven at most, up to half of the longest board, beyond
+   * which no offset can be kept. Left out are plans that break more rules than the first, and plans that another
+   * beats or equals in all six. So one with the fewest packs is always among them; of the others
+   * {@link Alternative#isNoDearer()} tells which take no more.
    *
    * @param job what is known about the floor, not null
-   * @return the ways worth choosing between, in the order of their offsets; never empty
+   * @return the ways worth choosing between, in the order of the offsets asked for; unmodifiable, never empty
    * @throws UnsoundJobException if the job cannot be planned, with all its faults
    * @throws UnsoundPlanException if the audit finds a fault in a plan, which is a fault of the library
    */

@@ -6,7 +6,9 @@ import floorcalc.plan.FloorPlan;
 import floorcalc.rules.LayingRules;
 import floorcalc.working.Source;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Plans one floor with several joint offsets. */
 final class Offsets {
@@ -17,20 +19,27 @@ final class Offsets {
 
   static List<Alternative> alternatives(FloorJob job) {
     Length least = job.rules().value(LayingRules.MINIMUM_JOINT_OFFSET);
+    Map<Length, FloorPlan> plans = new LinkedHashMap<>();
     FloorPlan plan = FloorPlanner.plan(job);
-    List<Alternative> found = new ArrayList<>();
-    found.add(Alternative.of(least, plan));
+    plans.put(least, plan);
     for (Length offset : wider(least, job.board().longest())) {
       FloorPlan other = FloorPlanner.plan(job.withRules(
           job.rules().with(LayingRules.MINIMUM_JOINT_OFFSET, offset, Source.GIVEN)));
       if (other.compromises().size() <= plan.compromises().size()) {
-        found.add(Alternative.of(offset, other));
+        plans.put(offset, other);
       }
     }
+    int packs = plans.values().stream().mapToInt(one -> one.order().packs()).min().orElseThrow();
+    List<Alternative> found = new ArrayList<>();
+    plans.forEach((offset, one) -> found.add(new Alternative(offset, one.order().packs() - packs, one)));
+    return unbeaten(found);
+  }
+
+  /** Those that no other beats; of equal ones the first. */
+  static List<Alternative> unbeaten(List<Alternative> found) {
     List<Alternative> kept = new ArrayList<>();
-    for (int i = 0; i < found.size(); i++) {
-      Alternative here = found.get(i);
-      if (found.stream().noneMatch(here::isBeatenBy)) {
+    for (Alternative here : found) {
+      if (found.stream().noneMatch(here::isBeatenBy) && kept.stream().noneMatch(here::isMatchedBy)) {
         kept.add(here);
       }
     }

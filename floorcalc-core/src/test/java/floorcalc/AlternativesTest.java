@@ -1,6 +1,7 @@
 package floorcalc;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import floorcalc.audit.PlanAudit;
 import floorcalc.boards.BoardGoods;
@@ -10,10 +11,14 @@ import floorcalc.outline.Outline;
 import floorcalc.outline.Ring;
 import floorcalc.outline.Point;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorPlan;
+import floorcalc.plan.Order;
+import floorcalc.plan.PlanFigures;
 import floorcalc.plan.Room;
 import floorcalc.rules.LayingRules;
 import floorcalc.working.Source;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class AlternativesTest {
@@ -39,16 +44,73 @@ class AlternativesTest {
     FloorJob job = room(5200, 3000);
     List<Alternative> all = FloorPlanner.alternatives(job);
     assertThat(all).isNotEmpty();
-    assertThat(all).extracting(Alternative::jointOffset).isSorted().doesNotHaveDuplicates();
+    assertThat(all).extracting(Alternative::offsetAsked).isSorted().doesNotHaveDuplicates();
+    FloorPlan first = FloorPlanner.plan(job);
+    assertThat(all).extracting(Alternative::boards).contains(first.order().boardsUsed());
+    int packs = all.stream().mapToInt(Alternative::packs).min().orElseThrow();
     for (Alternative one : all) {
       assertThat(all).noneMatch(one::isBeatenBy);
-      FloorJob asked = job.withRules(job.rules().with(LayingRules.MINIMUM_JOINT_OFFSET, one.jointOffset(), Source.GIVEN));
+      assertThat(all).filteredOn(one::isMatchedBy).containsExactly(one);
+      FloorJob asked = job.withRules(job.rules().with(LayingRules.MINIMUM_JOINT_OFFSET, one.offsetAsked(), Source.GIVEN));
       assertThat(PlanAudit.of(asked, one.plan()).isClean()).isTrue();
       assertThat(one.plan().compromises()).isEmpty();
-      long pieces = one.plan().bays().stream().flatMap(bay -> bay.rows().stream()).mapToLong(row -> row.pieces().size()).sum();
-      assertThat((long) one.cutPieces()).isLessThanOrEqualTo(pieces);
+      assertThat(one.packsMore()).isEqualTo(one.packs() - packs);
+      assertThat(one.isNoDearer()).isEqualTo(one.packs() <= packs);
+      assertThat(one.figures().smallestOffset().orElseThrow()).isEqualTo(smallestOffset(one.plan()))
+          .isGreaterThanOrEqualTo(one.offsetAsked());
+      SawnBoards.of(asked, one.plan()).assertSameAs(one.figures());
     }
-    assertThat(all).extracting(Alternative::boards).contains(FloorPlanner.plan(job).order().boardsUsed());
+  }
+
+  /** Boards run along x, so a piece's right edge but the last of its row is a joint; all rows are as long. */
+  private static Length smallestOffset(FloorPlan plan) {
+    List<List<Long>> rows = plan.bays().get(0).rows().stream().map(row -> row.pieces().stream()
+        .map(piece -> piece.outline().corners().stream().mapToLong(corner -> corner.x().toNanometres()).max().getAsLong())
+        .sorted().limit(row.pieces().size() - 1L).toList()).toList();
+    long least = Long.MAX_VALUE;
+    for (int row = 1; row < rows.size(); row++) {
+      for (long joint : rows.get(row)) {
+        for (long other : rows.get(row - 1)) {
+          least = Math.min(least, Math.abs(joint - other));
+        }
+      }
+    }
+    return Length.ofNanometres(least);
+  }
+
+  /** The plan with other figures: boards, packs, offset and leftover in millimetres. */
+  private static Alternative way(FloorPlan plan, int asked, int boards, int packs, int offset, int patterns, int cuts, int leftover) {
+    FloorPlan other = new FloorPlan(plan.title(), plan.bays(), plan.boards(), new Order(boards, boards, 0, packs, 6 * packs),
+        plan.ledger(), plan.materials(), plan.profiles(), plan.checks(), plan.compromises(), plan.findings(), plan.cautions(),
+        plan.working(), Optional.of(new PlanFigures(Optional.of(Length.ofMillimetres(offset)), patterns, 0, cuts,
+            Length.ofMillimetres(leftover))));
+    return new Alternative(Length.ofMillimetres(asked), 0, other);
+  }
+
+  @Test
+  void onlyWhatIsBeatenInAllIsLeftOut() {
+    FloorPlan plan = FloorPlanner.plan(room(2000, 500));
+    Alternative first = way(plan, 300, 40, 7, 310, 0, 60, 900);
+    Alternative aBoardMoreForAWiderOffset = way(plan, 350, 41, 7, 360, 0, 60, 900);
+    Alternative fewerCutsOnly = way(plan, 400, 41, 7, 310, 1, 59, 100);
+    Alternative longerLeftoverOnly = way(plan, 450, 42, 8, 300, 2, 70, 901);
+    Alternative asGoodAsTheFirst = way(plan, 500, 40, 7, 310, 0, 60, 900);
+    Alternative onePatternMoreThanTheFirst = way(plan, 550, 40, 7, 310, 1, 60, 900);
+
+    assertThat(Offsets.unbeaten(List.of(first, aBoardMoreForAWiderOffset, fewerCutsOnly, longerLeftoverOnly, asGoodAsTheFirst,
+        onePatternMoreThanTheFirst)))
+        .containsExactly(first, aBoardMoreForAWiderOffset, fewerCutsOnly, longerLeftoverOnly);
+    assertThat(onePatternMoreThanTheFirst.isBeatenBy(first)).isTrue();
+    assertThat(asGoodAsTheFirst.isBeatenBy(first)).isFalse();
+  }
+
+  @Test
+  void aPlanWithoutFiguresIsRefused() {
+    FloorPlan plan = FloorPlanner.plan(room(2000, 500));
+    FloorPlan byHand = new FloorPlan(plan.title(), plan.bays(), plan.boards(), plan.order(), plan.ledger(), plan.materials(),
+        plan.profiles(), plan.checks(), plan.compromises(), plan.findings(), plan.cautions(), plan.working());
+    assertThatThrownBy(() -> new Alternative(Length.ofMillimetres(300), 0, byHand))
+        .isInstanceOf(IllegalArgumentException.class).hasMessageContaining("has no figures");
   }
 
   @Test

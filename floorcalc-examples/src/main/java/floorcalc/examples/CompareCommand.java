@@ -4,8 +4,8 @@ import floorcalc.Alternative;
 import floorcalc.FloorPlanner;
 import floorcalc.examples.job.JobFile;
 import floorcalc.measure.Length;
+import floorcalc.plan.PlanFigures;
 import floorcalc.plan.UnsoundJobException;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,10 +13,10 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-/** Shows what a wider joint offset costs in boards, packs and cuts. */
+/** Shows what a wider joint offset costs in boards, packs and cuts, and what it brings. */
 @Command(name = "compare", mixinStandardHelpOptions = true,
-    description = "Plans one job with wider and wider joint offsets and shows boards, packs and cut pieces of each way"
-        + " worth choosing.")
+    description = "Plans one job with wider and wider joint offsets and shows what each way worth choosing takes and how"
+        + " nice its floor is. 'no dearer': it takes no more packs than the way with the fewest.")
 final class CompareCommand implements Callable<Integer> {
   private final Console console;
 
@@ -42,16 +42,19 @@ final class CompareCommand implements Callable<Integer> {
       unsound.faults().forEach(fault -> lines.add(fault.message()));
       throw new Refusal(lines);
     }
-    int fewest = found.stream().mapToInt(Alternative::packs).min().orElseThrow();
-    console.say("joints at least  boards  packs  cut pieces");
+    console.say("joints asked for  smallest found  boards  packs  cuts  H and stair patterns  longest leftover");
     for (Alternative one : found) {
-      console.say(String.format(Locale.ROOT, "%12s mm  %6d  %5d  %10d%s", millimetres(one.jointOffset()), one.boards(),
-          one.packs(), one.cutPieces(), one.packs() == fewest ? "" : "  more packs"));
+      PlanFigures figures = one.figures();
+      console.say(String.format(Locale.ROOT, "%16s  %14s  %6d  %5d  %4d  %20d  %16s  %s", millimetres(one.offsetAsked()),
+          figures.smallestOffset().map(CompareCommand::millimetres).orElse("none"), one.boards(), one.packs(), figures.cuts(),
+          figures.patterns(), millimetres(figures.longestLeftover()),
+          one.isNoDearer() ? "no dearer" : one.packsMore() == 1 ? "1 pack more" : one.packsMore() + " packs more"));
     }
     return Main.OK;
   }
 
-  private static String millimetres(Length length) {
-    return BigDecimal.valueOf(length.toNanometres(), 6).stripTrailingZeros().toPlainString();
+  /** Whole millimetres, rounded down: no less is there. */
+  static String millimetres(Length length) {
+    return length.toNanometres() / Length.ofMillimetres(1).toNanometres() + " mm";
   }
 }

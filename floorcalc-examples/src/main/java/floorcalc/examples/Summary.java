@@ -28,6 +28,12 @@ final class Summary {
         : ", at least " + order.boardsAtLeast() + " for these rows and rules"));
     line("packs", order.packs() + ", " + counted(order.boardsInPacks(), "board") + ": " + order.spare() + " to keep, "
         + (order.boardsInPacks() - order.boardsUsed() - order.spare()) + " over");
+    plan.figures().ifPresent(figures -> {
+      line("joints", figures.smallestOffset().map(offset -> "at least " + CompareCommand.millimetres(offset) + " apart, ")
+          .orElse("none in rows that touch, ") + counted(figures.patterns(), "H or stair pattern"));
+      line("sawing", counted(figures.cuts(), "cut") + ", longest leftover "
+          + CompareCommand.millimetres(figures.longestLeftover()));
+    });
     line("not laid", area(ledger.bought().minus(ledger.laid())) + ": trimmed to shape " + area(ledger.trimmedToShape())
         + ", saw dust " + area(ledger.sawKerf()) + ", offcuts "
         + area(ledger.usableOffcuts().plus(ledger.shortOffcuts())) + ", whole boards "

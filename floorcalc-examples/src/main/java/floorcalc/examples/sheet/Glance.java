@@ -41,7 +41,7 @@ final class Glance {
     html.line("</div>");
     html.raw("<p>").text("Boards: " + lengths() + " long, " + figures.withUnit(job.board().coverWidth()) + " cover width, "
         + figures.withUnit(job.board().thickness()) + " thick; " + job.board().boardsPerPack() + " in a pack. Saw kerf "
-        + figures.withUnit(job.rules().value(LayingRules.SAW_KERF)) + ".").line("</p>");
+        + figures.withUnit(job.rules().value(LayingRules.SAW_KERF)) + "." + sawing()).line("</p>");
     html.line("<table>").line("<caption>How each bay starts</caption>")
         .heads(List.of("Room", "Bay", "Floor", "Boards run", "Rows", "First row", "Last row"));
     html.line("<tbody>");
@@ -49,6 +49,12 @@ final class Glance {
       bay(bay);
     }
     html.line("</tbody>").line("</table>").line("</section>");
+  }
+
+  private String sawing() {
+    return plan.figures().map(found -> " " + found.cuts() + (found.cuts() == 1 ? " cut" : " cuts") + "; "
+        + (found.longestLeftover().isZero() ? "no piece of full width is left over."
+            : "the longest piece of full width left over is " + figures.withUnit(found.longestLeftover()) + " long.")).orElse("");
   }
 
   private void figure(String number, String what, String more) {
