@@ -74,6 +74,11 @@ final class Chord {
     }
   }
 
+  /** The deepest reading between its ends once it is answered, beneath it or not; −1 if there is none between. */
+  int lowest() {
+    return lowest;
+  }
+
   private boolean hasGap() {
     return lowest >= 0 && depth() > 0;
   }

@@ -62,7 +62,7 @@ final class EdgeSearch {
   }
 
   LaidEdge.Found find(RestRule rule) {
-    long[] starts = starts(rule);
+    long[] starts = starts(profile, span, rule);
     for (int k = 0; k < starts.length; k++) {
       hull.layAt(starts[k]);
       if (rule == RestRule.WORST) {
@@ -137,23 +137,8 @@ final class EdgeSearch {
     return (found.depth() > 0 || best.depth() > 0) && Chord.compareExactly(found, allowedHere, best, allowedOfBest) > 0;
   }
 
-  /** The reading farthest above or below the line between the floor's heights under the two ends of the edge. */
-  LaidEdge.Found offsets() {
-    long[] starts = starts(RestRule.WORST);
-    for (int k = 0; k < starts.length; k++) {
-      new Stretch(profile, span, starts[k], starts[Math.min(k + 1, starts.length - 1)], tally).offsets(this::takeOffset);
-    }
-    return best;
-  }
-
-  private void takeOffset(LaidEdge.Found found) {
-    if (best == null || found.depth() > best.depth()) {
-      best = found;
-    }
-  }
-
   /** Placements with an end, or for gravity the middle, at a reading, or as near as whole nanometres allow. */
-  private long[] starts(RestRule rule) {
+  static long[] starts(Profile profile, long span, RestRule rule) {
     long first = profile.place(0);
     long last = profile.place(profile.size() - 1) - span;
     long[] starts = new long[4 * profile.size() + 1];

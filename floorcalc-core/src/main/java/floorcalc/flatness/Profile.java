@@ -250,6 +250,15 @@ public final class Profile {
     return heights[index];
   }
 
+  /** The same floor with its heights turned over: what was high is low. */
+  Profile turnedOver() {
+    long[] down = new long[size()];
+    for (int i = 0; i < down.length; i++) {
+      down[i] = -heights[i];
+    }
+    return new Profile(places, down, uncertainty);
+  }
+
   /** The last reading at or before a place on the line. */
   int indexAt(long place) {
     int found = Arrays.binarySearch(places, place);

@@ -47,7 +47,7 @@ final class ProfileJudge {
     if (!edge.fits(profile)) {
       notMeasured(limit, Optional.empty());
     } else if (set.method() == EdgeMethod.EQUAL_OFFSETS) {
-      LaidEdge.Found found = new EdgeSearch(profile, limit.span().toNanometres()).offsets();
+      LaidEdge.Found found = new OffsetSearch(profile, limit.span().toNanometres(), new Tally()).find();
       if (found == null) {
         notMeasured(limit, Optional.empty());
       } else {

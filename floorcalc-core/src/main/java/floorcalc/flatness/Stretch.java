@@ -1,7 +1,6 @@
 package floorcalc.flatness;
 
 import java.util.Arrays;
-import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 
 /**
@@ -168,24 +167,21 @@ final class Stretch {
     }
   }
 
-  /** Hands out how far readings lie above or below the chord from end to end, at the first placement and at their extremes. */
-  void offsets(Consumer<LaidEdge.Found> taker) {
-    double bend = bend();
-    for (int i = first; i < beyond; i++) {
-      takeOffset(from, i, taker);
-      double extreme = bend == 0 ? 0 : gapChange(i) / (2 * bend);
-      if (extreme > 0 && extreme < slide) {
-        takeOffset(from + Math.round(extreme), i, taker);
+  /** Hands out each reading whose gap turns between two placements, with the placement nearest to that. */
+  void turns(TurnTaker taker) {
+    if (bend() != 0) {
+      int last = firstNotTurning();
+      for (int i = firstTurning(); i < last; i++) {
+        tally.step();
+        int reading = i;
+        place(turn(i), start -> taker.take(start, reading));
       }
     }
   }
 
-  private void takeOffset(long start, int i, Consumer<LaidEdge.Found> taker) {
-    long leftY = profile.heightOn(start);
-    long rightY = profile.heightOn(start + span);
-    double depth = Cross.depth(start, leftY, profile.place(i), profile.height(i), start + span, rightY);
-    taker.accept(new LaidEdge.Found(Math.abs(depth) / span, start, start, leftY, profile.place(i), profile.height(i),
-        start + span, rightY));
+  /** Takes a reading and a placement. */
+  interface TurnTaker {
+    void take(long start, int reading);
   }
 
   /**

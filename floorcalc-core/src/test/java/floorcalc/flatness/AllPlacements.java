@@ -63,6 +63,19 @@ final class AllPlacements {
     return best;
   }
 
+  /** The reading farthest above or below the line between the floor's heights under the two ends of the edge. */
+  LaidEdge.Found offsets() {
+    long[] starts = starts(RestRule.WORST);
+    for (int k = 0; k < starts.length; k++) {
+      new SlowStretch(profile, span, starts[k], starts[Math.min(k + 1, starts.length - 1)]).offsets(found -> {
+        if (best == null || over(found).abs().compareTo(over(best).abs()) > 0) {
+          best = found;
+        }
+      });
+    }
+    return best;
+  }
+
   private void take(LaidEdge.Found found) {
     if (best == null || over(found).multiply(width(best)).compareTo(over(best).multiply(width(found))) > 0) {
       best = found;

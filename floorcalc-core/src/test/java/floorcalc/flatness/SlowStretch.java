@@ -67,6 +67,27 @@ final class SlowStretch {
     return leftSlope + place(i) * bend() - (right - left) / span;
   }
 
+  /** Hands out how far readings lie above or below the chord from end to end, at the first placement and at their extremes. */
+  void offsets(Consumer<LaidEdge.Found> taker) {
+    for (int i = first; i < beyond; i++) {
+      takeOffset(from, i, taker);
+    }
+    for (int i = first; i < beyond; i++) {
+      double extreme = bend() == 0 ? 0 : gapChange(i) / (2 * bend());
+      if (extreme > 0 && extreme < slide && Math.round(extreme) > 0 && from + Math.round(extreme) < to) {
+        takeOffset(from + Math.round(extreme), i, taker);
+      }
+    }
+  }
+
+  private void takeOffset(long start, int i, Consumer<LaidEdge.Found> taker) {
+    long leftY = profile.heightOn(start);
+    long rightY = profile.heightOn(start + span);
+    double depth = Cross.depth(start, leftY, profile.place(i), profile.height(i), start + span, rightY);
+    taker.accept(new LaidEdge.Found(Math.abs(depth) / span, start, start, leftY, profile.place(i), profile.height(i),
+        start + span, rightY));
+  }
+
   /** Hands out chords from end to end where the gap at a reading is at the top of its parabola. */
   void tops(Consumer<LaidEdge.Found> taker) {
     double bend = bend();

@@ -92,6 +92,14 @@ class StraightedgeSpeedPropertyTest {
     }
   }
 
+  /** An edge on equal blocks at its two ends: the reading farthest above or below it. */
+  @Property(tries = 1000)
+  void fastIsTheSameAsSlowOnEqualBlocks(@ForAll("laid") Laid laid) {
+    Profile profile = laid.profile();
+    assertThat(new OffsetSearch(profile, laid.span(), new Tally()).find())
+        .isEqualTo(new AllPlacements(profile, laid.span(), NOTHING).offsets());
+  }
+
   /** Every window of its own: rests, those that gravity may choose, and whether it tips. */
   @Property(tries = 1000)
   void windowsAreThoseOfPlacementsOneByOne(@ForAll("laid") Laid laid) {
