@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import floorcalc.measure.Length;
 import floorcalc.working.Calculated;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -86,6 +87,26 @@ class StraightedgeTest {
     assertThat(placement.isTipping()).isFalse();
     assertThat(placement.gravity().gap()).isEqualTo(mm("2"));
     assertThat(placement.gravity().right().place()).isEqualTo(mm("400"));
+  }
+
+  /**
+   * Two holes of the same depth, 33.554431 mm, between level rims 1000.000001 mm and 1073.741859 mm apart. In floating point the depth times the
+   * width of the second one, divided by the width again, is 3.7e-9 nm more than the depth; without rounding they are equal, and the
+   * left one is told.
+   */
+  @ParameterizedTest
+  @EnumSource(RestRule.class)
+  void ofEqualGapsTheLeftmostIsTold(RestRule rule) {
+    long depth = 33_554_431;
+    long wide = 1_073_741_859;
+    assertThat((double) (depth * wide) / wide).isGreaterThan(depth);
+    long[][] readings = {{0, 0}, {400_000_000, -depth}, {1_000_000_001, 0}, {1_500_000_000, -depth}, {1_000_000_001 + wide, 0}};
+    Profile floor = Profile.of(Stream.of(readings)
+        .map(reading -> new ProfilePoint(Length.ofNanometres(reading[0]), Length.ofNanometres(reading[1]))).toList());
+    GreatestGap greatest = Straightedge.of(Length.ofNanometres(wide)).greatest(floor, rule);
+    assertThat(greatest.gap()).isEqualTo(Length.ofNanometres(depth));
+    assertThat(greatest.rest().left().place()).isEqualTo(Length.ZERO);
+    assertThat(greatest.rest().lowSpot().place()).isEqualTo(mm("400"));
   }
 
   @Test
