@@ -53,6 +53,21 @@ class StraightedgeStepsTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(Shape.class)
+  void soDoThoseOfAnEdgeOnEqualBlocks(Shape shape) {
+    double few = perNLogN(1000, n -> offsetSteps(shape, n));
+    assertThat(perNLogN(10_000, n -> offsetSteps(shape, n))).isLessThan(1.5 * few);
+    assertThat(perNLogN(100_000, n -> offsetSteps(shape, n))).isLessThan(1.5 * few);
+  }
+
+  private static double offsetSteps(Shape shape, int n) {
+    Profile profile = floor(shape, n);
+    Tally tally = new Tally();
+    new OffsetSearch(profile, profile.length().toNanometres() / 5, tally).find();
+    return tally.steps();
+  }
+
   private static double steps(Shape shape, RestRule rule, int n) {
     Profile profile = floor(shape, n);
     Tally tally = new Tally();
