@@ -71,7 +71,7 @@ class HouseTest {
     // these two values and nothing else of their packages (see AuditIndependenceTest).
     arrows.put("audit", Set.of("measure", "working", "rules", "outline", "boards", "materials", "plan"));
     // A job hands out its boards, whose width tells a sawn edge from a factory edge.
-    arrows.put("drawing", Set.of("measure", "working", "rules", "outline", "boards", "plan"));
+    arrows.put("drawing", Set.of("measure", "working", "rules", "outline", "flatness", "boards", "plan"));
     return arrows;
   }
 

@@ -85,14 +85,14 @@ final class Composition {
   }
 
   private Sheet sheet(Paper paper, String id) {
-    Sheet sheet = new Sheet(paper, bay, measures, id);
+    Sheet sheet = new Sheet(paper, Frame.of(bay.direction()), measures, id);
     Walls walls = new Walls(sheet, room, bay.laid().shell(), gap);
     sheet.note(gapNote(paper.of(gap), walls.extra()));
     walls.draw();
     walls.drawOtherBays(plan, bay);
     Dimensions dimensions = new Dimensions(sheet, walls);
     Openings openings = new Openings(sheet, room, walls);
-    dimensions.overall();
+    new OverallDimensions(sheet).draw();
     openings.drawDoors();
     dimensions.rows(bay);
     new RowMarks(sheet, bay, walls, paper.of(pitch)).draw();

@@ -5,7 +5,7 @@ import floorcalc.plan.Row;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Dimension lines: how wide and deep the room is over all, and how wide the first and the last row show. */
+/** Dimension lines: how wide the first and the last row show. */
 final class Dimensions {
   /** A row that is narrower at its other end by this much on the floor is measured there too. */
   private static final double TAPER = 0.5;
@@ -17,41 +17,6 @@ final class Dimensions {
   Dimensions(Sheet sheet, Walls walls) {
     this.sheet = sheet;
     this.walls = walls;
-  }
-
-  void overall() {
-    Paper p = sheet.paper;
-    double y = p.planBottom() + 13;
-    double x = p.planLeft() - 14;
-    line(p.planLeft(), y, p.planRight(), y, 1, 0);
-    line(x, p.planBottom(), x, p.planTop(), 0, -1);
-    for (double at : new double[] {p.planLeft(), p.planRight()}) {
-      sheet.stroke(at, y - 2.5, at, y + 1, THIN);
-    }
-    for (double at : new double[] {p.planTop(), p.planBottom()}) {
-      sheet.stroke(x - 1, at, x + 2.5, at, THIN);
-    }
-  }
-
-  private void line(double x1, double y1, double x2, double y2, double ux, double uy) {
-    double length = Math.sqrt((x2 - x1) * (x2 - x1) + (y2 - y1) * (y2 - y1));
-    String value = sheet.measures.overall(Words.fromMillimetres(sheet.paper.floor(length)));
-    double half = TextSize.width(value) * Sheet.TEXT / 2;
-    sheet.stroke(x1, y1, x2, y2, THIN);
-    tick(x1, y1, ux, uy);
-    tick(x2, y2, ux, uy);
-    boolean fits = 2 * half + 1 < length;
-    double along = fits ? length / 2 : length + half + 1.5;
-    double up = fits ? 1.7 : 0;
-    // Above a line that runs to the right, to the left of one that runs up: turned a quarter, that is the same side.
-    Box box = new Box(x1 + along * ux + up * uy, y1 + along * uy - up * ux, half, 0.39 * Sheet.TEXT, ux, uy);
-    sheet.write(value, Sheet.TEXT, box);
-  }
-
-  private void tick(double x, double y, double ux, double uy) {
-    double dx = 0.7 * (ux - uy);
-    double dy = 0.7 * (uy + ux);
-    sheet.lines.line("<path stroke-width=\"0.35\" d=\"" + Sheet.segment(x - dx, y - dy, x + dx, y + dy) + "\"/>");
   }
 
   /** Measures the first row on the side of the starting wall and the last row on the other side. */
@@ -174,7 +139,7 @@ final class Dimensions {
     if (Math.abs(out - in) < 0.8) {
       return;
     }
-    tick(f.x(along, in), f.y(along, in), f.ux(), f.uy());
-    tick(f.x(along, out), f.y(along, out), f.ux(), f.uy());
+    OverallDimensions.tick(sheet, f.x(along, in), f.y(along, in), f.ux(), f.uy());
+    OverallDimensions.tick(sheet, f.x(along, out), f.y(along, out), f.ux(), f.uy());
   }
 }

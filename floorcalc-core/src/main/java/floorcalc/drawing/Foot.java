@@ -100,14 +100,26 @@ final class Foot {
       double left = next("pipe");
       Openings.pipe(sheet.lines, left + 3, y, 0.9);
     }
+    endKey();
+  }
+
+  /** Goes on below the last line of the key. */
+  void endKey() {
     y += KEY_LINE - 0.5;
   }
 
-  private String rectangle(double left) {
+  /** Returns the height of the middle of the entry that was begun last. */
+  double middle() {
+    return y;
+  }
+
+  /** Returns the place and size of a box as the sign of an entry. */
+  String rectangle(double left) {
     return Svg.attribute("x", left) + ' ' + Svg.attribute("y", y - 1.5) + " width=\"6\" height=\"3\"";
   }
 
-  private void number(String digits, double middle, double size) {
+  /** Writes digits as the sign of an entry. */
+  void number(String digits, double middle, double size) {
     number(digits, middle, y, size);
   }
 
@@ -116,7 +128,7 @@ final class Foot {
   }
 
   /** Writes the words of the next entry and returns where its sign begins, on the next line when this one is full. */
-  private double next(String words) {
+  double next(String words) {
     double width = GLYPH + TextSize.width(words) * Sheet.TEXT;
     if (x > EDGE && x + width > sheet.paper.width() - EDGE) {
       x = EDGE;

@@ -15,5 +15,13 @@ enum Mark {
   /** The arrow along the rows. */
   ROW_ARROW,
   /** A circle with a cross. */
-  PIPE
+  PIPE,
+  /** A white triangle at the reading farthest from the plane of best fit. */
+  FAR_FROM_PLANE,
+  /** Black triangles at the highest and the lowest reading. */
+  HIGHEST_AND_LOWEST,
+  /** The height of a line of equal height, written on it. */
+  HEIGHT_LINE,
+  /** The heights of readings beside them. */
+  READING_HEIGHT
 }

@@ -28,6 +28,21 @@ public enum Measures {
     }
 
     @Override
+    String height(Length length) {
+      return Words.tenths(length);
+    }
+
+    @Override
+    String markedHeight(Length length) {
+      return Words.tenths(length);
+    }
+
+    @Override
+    String heightWords() {
+      return "in mm";
+    }
+
+    @Override
     String words() {
       return "in mm";
     }
@@ -56,12 +71,30 @@ public enum Measures {
     }
 
     @Override
+    String height(Length length) {
+      String inches = FINE_INCHES.format(length);
+      return inches.equals("0\"") && !length.isZero() ? (length.isNegative() ? ">-" : "<") + FINEST : inches;
+    }
+
+    @Override
+    String markedHeight(Length length) {
+      return height(length) + " (" + Words.tenths(length) + ")";
+    }
+
+    @Override
+    String heightWords() {
+      return "in inches to 1/64 (in mm)";
+    }
+
+    @Override
     String words() {
       return "in feet and inches to 1/16";
     }
   };
 
   private static final TapeNotation INCHES = TapeNotation.feetAndInches(16);
+  private static final TapeNotation FINE_INCHES = TapeNotation.inches(64);
+  private static final String FINEST = "1/64\"";
 
   /** A wall: the figure alone. */
   abstract String wall(Length length);
@@ -74,6 +107,15 @@ public enum Measures {
 
   /** A figure in a sentence. */
   abstract String withUnit(Length length);
+
+  /** A height or a depth of a floor: the figure alone. */
+  abstract String height(Length length);
+
+  /** The same where it is marked: in both units, if there are two. */
+  abstract String markedHeight(Length length);
+
+  /** For example "in mm", of heights. */
+  abstract String heightWords();
 
   /** For example "in mm". */
   abstract String words();

@@ -1,6 +1,5 @@
 package floorcalc.drawing;
 
-import floorcalc.plan.Bay;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -29,10 +28,10 @@ final class Sheet {
   private final List<String> notes = new ArrayList<>();
   private final Set<Mark> marks = EnumSet.noneOf(Mark.class);
 
-  Sheet(Paper paper, Bay bay, Measures measures, String id) {
+  Sheet(Paper paper, Frame frame, Measures measures, String id) {
     this.paper = paper;
     this.measures = measures;
-    this.frame = Frame.of(bay.direction());
+    this.frame = frame;
     this.id = id;
   }
 

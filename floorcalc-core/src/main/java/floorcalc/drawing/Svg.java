@@ -93,7 +93,12 @@ final class Svg {
    * between underscores, so two names never become one.
    */
   static String identifier(String name) {
-    StringBuilder id = new StringBuilder("bay-");
+    return identifier("bay-", name);
+  }
+
+  /** Returns the same with another beginning. */
+  static String identifier(String beginning, String name) {
+    StringBuilder id = new StringBuilder(beginning);
     name.codePoints().forEach(c -> {
       boolean plain = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '-';
       if (plain) {

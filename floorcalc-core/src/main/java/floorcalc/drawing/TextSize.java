@@ -21,7 +21,7 @@ final class TextSize {
 
   /** Returns half the height in em, above and below the middle of a digit. */
   static double halfHeight(String text) {
-    boolean digits = text.chars().allMatch(c -> c >= '0' && c <= '9' || c == '.' || c == 0xA0);
+    boolean digits = text.chars().allMatch(c -> c >= '0' && c <= '9' || c == '.' || c == '-' || c == '+' || c == 0xA0);
     return digits ? HALF_DIGIT : HALF_LINE;
   }
 

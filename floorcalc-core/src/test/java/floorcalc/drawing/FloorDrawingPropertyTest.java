@@ -28,15 +28,15 @@ class FloorDrawingPropertyTest {
 
   @Property(tries = 150)
   void textsKeepApartAndNumbersLieInTheirPieces(@ForAll("jobs") FloorJob job,
-      @ForAll("directions") Direction direction) {
+      @ForAll("directions") Direction direction, @ForAll Measures measures) {
     FloorPlan plan = NaiveFloor.plan(job, direction);
     for (Bay bay : plan.bays()) {
-      FloorDrawing drawing = FloorDrawing.of(job, plan, bay);
+      FloorDrawing drawing = FloorDrawing.of(job, plan, bay, measures);
       SvgPage page = SvgPage.parse(drawing.toSvg());
       DrawingChecks.textsNeverCollide(page);
       DrawingChecks.textsLieOnTheSheet(page);
       DrawingChecks.numbersLieInTheirPieces(page);
-      assertThat(FloorDrawing.of(job, plan, bay).toSvg()).as("same bytes again").isEqualTo(drawing.toSvg());
+      assertThat(FloorDrawing.of(job, plan, bay, measures).toSvg()).as("same bytes again").isEqualTo(drawing.toSvg());
     }
   }
 

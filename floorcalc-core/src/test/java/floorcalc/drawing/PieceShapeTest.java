@@ -6,7 +6,6 @@ import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Ring;
-import floorcalc.plan.Bay;
 import floorcalc.plan.Cut;
 import floorcalc.plan.LaidPiece;
 import floorcalc.plan.PieceKind;
@@ -27,7 +26,7 @@ class PieceShapeTest {
     Outline room = Outline.of(direction.toRoom(Rooms.ring(-10, -10, 4000, -10, 4000, 3000, -10, 3000)));
     LaidPiece piece = new LaidPiece("a-1.1.1", 1, kind, direction.toRoom(inFrame), List.of(), cut);
     Row row = new Row(1, WIDTH, List.of(piece));
-    Sheet sheet = new Sheet(Paper.fit(room).get(0), new Bay("a-1", "A", direction, room, List.of(row)),
+    Sheet sheet = new Sheet(Paper.fit(room).get(0), Frame.of(direction),
         Measures.MILLIMETRES, "a-1");
     PieceShape shape = PieceShape.of(sheet, row).get(0);
     List<Boolean> sides = new ArrayList<>();

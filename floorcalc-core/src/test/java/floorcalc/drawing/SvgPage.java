@@ -24,7 +24,7 @@ final class SvgPage {
   private static final GeometryFactory JTS = new GeometryFactory();
   private static final Pattern ROTATE = Pattern.compile("rotate\\((\\S+) (\\S+) (\\S+)\\)");
   private static final Pattern CORNER = Pattern.compile("([ML])(-?[0-9.]+) (-?[0-9.]+)|Z");
-  /** Heights of digits and of other letters above and below the baseline, in em: DejaVu Sans 2.37, digits, H, g, j. */
+  /** Heights of digits, which point, minus and plus keep within, and of other letters above and below the baseline, in em: DejaVu Sans 2.37, digits, H, g, j. */
   private static final double DIGIT_TOP = 0.742;
   private static final double DIGIT_BOTTOM = 0.014;
   private static final double TOP = 0.76;
@@ -104,7 +104,7 @@ final class SvgPage {
       case "end" -> x - width;
       default -> x;
     };
-    boolean digits = text.chars().allMatch(c -> c >= '0' && c <= '9');
+    boolean digits = text.chars().allMatch(c -> c >= '0' && c <= '9' || c == '.' || c == '-' || c == '+');
     double top = y - size * (digits ? DIGIT_TOP : TOP);
     double bottom = y + size * (digits ? DIGIT_BOTTOM : BOTTOM);
     Geometry box = ring(new Coordinate(left, top), new Coordinate(left + width, top),

@@ -6,6 +6,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import floorcalc.FloorPlanner;
 import floorcalc.boards.BoardGoods;
 import floorcalc.drawing.FloorDrawing;
+import floorcalc.drawing.LevelsDrawing;
+import floorcalc.examples.readings.ReadingFile;
+import floorcalc.flatness.Levels;
+import floorcalc.flatness.PreparationOptions;
+import floorcalc.flatness.SubfloorPreparation;
+import floorcalc.flatness.ToleranceSet;
 import floorcalc.joints.JointPattern;
 import floorcalc.measure.Length;
 import floorcalc.outline.Wkt;
@@ -13,6 +19,7 @@ import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -143,6 +150,21 @@ class DocsTest {
       Files.writeString(picture, drawn, UTF_8);
     }
     assertThat(Files.readString(picture, UTF_8)).as("docs/porch.svg; run this test with -Ddocs.draw to draw it anew")
+        .isEqualTo(drawn);
+  }
+
+  /** So is that of the levels of a room. */
+  @Test
+  void thePictureOfLevelsIsWhatTheLibraryDraws() throws IOException {
+    Levels study = ReadingFile.room(Files.readAllBytes(Demo.FOLDER.resolve("gullhaven-study.csv"))).levels();
+    SubfloorPreparation work = SubfloorPreparation.of(study, ToleranceSet.named("BS 8204 SR1"),
+        PreparationOptions.grindingUpTo(Length.parse("3 mm")).leastWork(BigDecimal.valueOf(2), BigDecimal.ONE)).value();
+    String drawn = LevelsDrawing.of(study).titled("Study of an invented house").with(work).toSvg();
+    Path picture = DOCS.resolve("levels.svg");
+    if (System.getProperty("docs.draw") != null) {
+      Files.writeString(picture, drawn, UTF_8);
+    }
+    assertThat(Files.readString(picture, UTF_8)).as("docs/levels.svg; run this test with -Ddocs.draw to draw it anew")
         .isEqualTo(drawn);
   }
 

@@ -1,5 +1,6 @@
 package floorcalc.examples.explain;
 
+import floorcalc.drawing.LevelsDrawing;
 import floorcalc.examples.job.Tape;
 import floorcalc.examples.readings.ReadingFile;
 import floorcalc.flatness.FillerGoods;
@@ -11,11 +12,15 @@ import floorcalc.flatness.SubfloorPreparation;
 import floorcalc.flatness.ToleranceSet;
 import floorcalc.measure.Length;
 import floorcalc.measure.Mass;
+import floorcalc.outline.Outline;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Step;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -50,6 +55,15 @@ final class ExplainLevels extends Explaining {
   @ArgGroup(exclusive = false)
   private Filler filler;
 
+  @Option(names = "--drawing", paramLabel = "SVG", description = "Also draw the levels to this file, ending in .svg; a file that is there"
+      + " is written over.")
+  private Path drawing;
+
+  @Option(names = "--outline", paramLabel = "CORNERS", converter = Typed.OfOutline.class,
+      description = "The walls for the drawing, in the coordinates of the readings: corners \"x,y x,y x,y\", or"
+          + " well-known text \"POLYGON ((...))\" in millimetres.")
+  private Outline outline;
+
   /** Both or neither. */
   static final class Filler {
     @Option(names = "--filler-density", required = true, paramLabel = "KG",
@@ -70,10 +84,16 @@ final class ExplainLevels extends Explaining {
 
   @Override
   Calculated<Found> calculate() {
+    if (drawing != null && !drawing.toString().endsWith(".svg")) {
+      throw new IllegalArgumentException("--drawing " + drawing + ": the name must end in .svg");
+    }
+    if (drawing == null && outline != null) {
+      throw new IllegalArgumentException("--outline is for a drawing; say where it goes with --drawing");
+    }
     ToleranceSet tolerances = ToleranceSet.named(set);
-    PreparationOptions options = options();
     ReadingFile.Room room = ReadingInput.read(file, ReadingFile::room);
     Levels levels = room.levels();
+    PreparationOptions options = options(room.tape());
     Calculated<LevelPlane> plane = levels.plane();
     List<Step> steps = new ArrayList<>(plane.steps());
     Set<Finding> findings = new LinkedHashSet<>(plane.findings());
@@ -96,16 +116,42 @@ final class ExplainLevels extends Explaining {
         List.copyOf(findings));
   }
 
-  private PreparationOptions options() {
+  private PreparationOptions options(Tape tape) {
     PreparationOptions options = PreparationOptions.grindingUpTo(grind);
     if (grind.isPositive()) {
       options = options.leastWork(GROUND_FOR_FILLED, BigDecimal.ONE);
+    }
+    if (tape == Tape.FEET_AND_INCHES) {
+      options = options.inStepsOf(Length.ofInches(0, 1, 64));
     }
     return filler == null ? options : options.with(FillerGoods.of(filler.density, new Mass(filler.bag)));
   }
 
   @Override
+  void keep(Object value) {
+    if (drawing == null) {
+      return;
+    }
+    Found found = (Found) value;
+    Path name = file.getFileName();
+    LevelsDrawing drawn = LevelsDrawing.of(found.levels()).in(found.tape().measures())
+        .titled(name == null ? "" : name.toString().replaceFirst("\\.csv$", ""));
+    if (outline != null) {
+      drawn = drawn.within(outline);
+    }
+    if (found.preparation().isPresent()) {
+      drawn = drawn.with(found.preparation().get());
+    }
+    try {
+      Files.writeString(drawing, drawn.toSvg(), StandardCharsets.UTF_8);
+    } catch (IOException fault) {
+      throw new IllegalArgumentException("--drawing " + drawing + ": cannot be written; name a file in a folder that can be written to",
+          fault);
+    }
+  }
+
+  @Override
   String below(Object value) {
-    return new LevelsSummary((Found) value).text();
+    return new LevelsSummary((Found) value).text() + (drawing == null ? "" : "\ndrawing: " + drawing);
   }
 }

@@ -134,7 +134,7 @@ class ExplainReadingsTest {
         .contains("mass of a bag must be more than 0 kg");
   }
 
-  /** A floor measured in inches is told in both: 3/16 in below an edge of 6 ft, 1/8 in allowed, so 1/16 in is filled in whole tenths. */
+  /** A floor measured in inches is told in both: 3/16 in below an edge of 6 ft, 1/8 in allowed, so 1/16 in is filled. */
   @Test
   void levelsInInches() throws IOException {
     StringBuilder csv = new StringBuilder("x (ft),y (ft),z (in)\n");
@@ -142,7 +142,24 @@ class ExplainReadingsTest {
       csv.append(i % 3 * 3).append(',').append(i / 3 * 3).append(',').append(i == 4 ? "-3/16" : "0").append('\n');
     }
     assertThat(explained("levels", csv.toString(), "--set", "NWFA glued"))
-        .contains("to fill: 1 reading").contains("\n  x = 914.4 mm (3' 0\"), y = 914.4 mm (3' 0\"): 1.6 mm (1/16\")\n");
+        .contains("to fill: 1 reading").contains("\n  x = 914.4 mm (3' 0\"), y = 914.4 mm (3' 0\"): 1.5875 mm (1/16\")\n");
+  }
+
+  @Test
+  void levelsDrawn() throws IOException {
+    Path drawing = folder.resolve("floor.svg");
+    String text = explained("levels", room(7, "1208"), "--set", "BS 8204 SR1", "--drawing", drawing.toString(), "--outline",
+        "-100,-100 4.1m,-100 4.1m,2.1m -100,2.1m");
+    assertThat(text).endsWith("\ndrawing: " + drawing + "\n");
+    assertThat(Files.readString(drawing)).startsWith("<svg ").contains("id=\"levels-floor-walls\"").contains(">1208</text>")
+        .contains("id=\"levels-floor-to-fill\"");
+    assertThat(explained("levels", "x (m),y (m),z (in)\n0,0,0\n2.1,0.3,1/2\n0.7,1.9,1/4\n1.5,1.2,1/8\n", "--drawing",
+        drawing.toString())).contains("not judged");
+    assertThat(Files.readString(drawing)).contains(">1/2&quot; (12.7)</text>").contains("scattered readings");
+    assertThat(refused("levels", room(7, "1208"), "--drawing", folder.resolve("floor.png").toString())).contains("must end in .svg");
+    assertThat(refused("levels", room(7, "1208"), "--drawing", folder.resolve("none").resolve("floor.svg").toString()))
+        .contains("cannot be written; name a file in a folder");
+    assertThat(refused("levels", room(7, "1208"), "--outline", "0,0 1m,0 1m,1m")).contains("say where it goes with --drawing");
   }
 
   @Test
