@@ -1,5 +1,6 @@
 package floorcalc.examples.explain;
 
+import floorcalc.examples.job.Tape;
 import floorcalc.examples.readings.ReadingFile;
 import floorcalc.flatness.EdgeMethod;
 import floorcalc.flatness.FNumbers;
@@ -47,13 +48,14 @@ final class ExplainFlatness extends Explaining {
   }
 
   /** What was found along a line. */
-  private record Found(List<SpanCheck> checks, List<Length> unjudged, Profile profile, Calculated<List<MidChord>> chords,
+  private record Found(List<SpanCheck> checks, List<Length> unjudged, Profile profile, Tape tape, List<MidChord> chords,
       Optional<FNumbers> numbers, String whyNoNumbers) {}
 
   @Override
   Calculated<Found> calculate() {
     ToleranceSet tolerances = ToleranceSet.named(set);
-    Profile profile = ReadingInput.read(file, ReadingFile::line).profile();
+    ReadingFile.Line line = ReadingInput.read(file, ReadingFile::line);
+    Profile profile = line.profile();
     List<Step> steps = new ArrayList<>();
     Set<Finding> findings = new LinkedHashSet<>(profile.doubts());
     List<SpanCheck> checks = new ArrayList<>();
@@ -79,7 +81,7 @@ final class ExplainFlatness extends Explaining {
     } catch (IllegalArgumentException none) {
       why = none.getMessage();
     }
-    return Calculated.of(new Found(checks, unjudged, profile, chords, numbers, why), steps, List.copyOf(findings));
+    return Calculated.of(new Found(checks, unjudged, profile, line.tape(), chords.value(), numbers, why), steps, List.copyOf(findings));
   }
 
   /** The set, or those limits of it that the spans asked for have; the other spans are gathered. */
@@ -123,12 +125,13 @@ final class ExplainFlatness extends Explaining {
     Found found = (Found) value;
     ToleranceSet tolerances = ToleranceSet.named(set);
     boolean blocks = tolerances.method() == EdgeMethod.EQUAL_OFFSETS;
-    Lines lines = new Lines();
-    lines.add("line: " + found.profile() + ", at most " + found.profile().widestSpacing() + " apart");
+    Lines lines = new Lines(found.tape());
+    lines.doubts(found.profile().doubts().size());
+    lines.add("line: " + found.profile() + ", at most " + lines.place(found.profile().widestSpacing()) + " apart");
     lines.add("flatness by tolerance set '" + tolerances + "' (" + tolerances.floor() + "), "
         + (blocks ? "an edge on two equal blocks:" : "rocked onto the two points that show most:"));
     for (SpanCheck check : found.checks()) {
-      lines.add("  under " + check.span() + ": " + check.found().map(gap -> "gap " + gap).orElse("no gap to judge") + ", allowed "
+      lines.add("  under " + lines.place(check.span()) + ": " + check.found().map(gap -> "gap " + lines.depth(gap)).orElse("no gap to judge") + ", allowed "
           + check.limit() + ", " + Lines.words(check.outcome()) + "  [" + check.source() + "]");
       lines.addIfAny("    ", check.where());
       if (!blocks) {
@@ -138,17 +141,18 @@ final class ExplainFlatness extends Explaining {
     }
     for (Length span : found.unjudged()) {
       GreatestGap gap = Straightedge.of(span).greatest(found.profile(), RestRule.WORST);
-      lines.add("  under " + span + ": gap " + gap.gap() + ", not judged, as the set has no limit for an edge of this length");
+      lines.add("  under " + lines.place(span) + ": gap " + lines.depth(gap.gap()) + ", not judged, as the set has no limit for an edge of this length");
       lines.add("    edge from " + gap.start() + ", resting at " + gap.rest().left().place() + " and " + gap.rest().right().place()
           + ", lowest at " + gap.rest().lowSpot().place());
       alone(found.profile(), span).ifPresent(text -> lines.add("    " + text));
     }
     lines.add("middle of a chord, another measure, which no limit above is for (up is a hump, down a dip):");
-    for (MidChord chord : found.chords().value()) {
-      lines.add("  " + chord.chord() + ": " + chord.lowest().deviation() + " at " + chord.lowest().reading().place() + " to "
-          + chord.highest().deviation() + " at " + chord.highest().reading().place() + ", root mean square " + chord.rootMeanSquare());
+    for (MidChord chord : found.chords()) {
+      lines.add("  " + lines.place(chord.chord()) + ": " + lines.depth(chord.lowest().deviation()) + " at "
+          + lines.place(chord.lowest().reading().place()) + " to " + lines.depth(chord.highest().deviation()) + " at "
+          + lines.place(chord.highest().reading().place()) + ", root mean square " + lines.depth(chord.rootMeanSquare()));
     }
-    if (found.chords().value().isEmpty()) {
+    if (found.chords().isEmpty()) {
       lines.add("  none of these lengths has its middle at a reading and both ends on the line");
     }
     lines.add(found.numbers().map(numbers -> "F-numbers: " + numbers).orElse("no F-numbers: " + found.whyNoNumbers()));

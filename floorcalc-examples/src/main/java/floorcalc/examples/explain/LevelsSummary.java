@@ -1,12 +1,10 @@
 package floorcalc.examples.explain;
 
-import floorcalc.examples.job.Tape;
 import floorcalc.flatness.GridFlatness;
 import floorcalc.flatness.LevelPlane;
 import floorcalc.flatness.SpotWork;
 import floorcalc.flatness.SubfloorPreparation;
 import floorcalc.measure.Length;
-import floorcalc.measure.TapeNotation;
 import floorcalc.outline.Point;
 import floorcalc.working.Judgement;
 import java.math.BigDecimal;
@@ -17,16 +15,17 @@ import java.util.function.Function;
 /** Level, flat, grind, fill, buy: what stands below the working of a room's levels. */
 final class LevelsSummary {
   private static final int MOST_LISTED = 200;
-  private static final TapeNotation INCHES = TapeNotation.feetAndInches(16);
 
   private final ExplainLevels.Found found;
-  private final Lines lines = new Lines();
+  private final Lines lines;
 
   LevelsSummary(ExplainLevels.Found found) {
     this.found = found;
+    this.lines = new Lines(found.tape());
   }
 
   String text() {
+    lines.doubts(found.levels().doubts().size());
     lines.add("readings: " + found.levels());
     level();
     lines.add("flat, by tolerance set '" + found.set() + "' (" + found.set().floor() + "), whatever the slope:");
@@ -40,12 +39,12 @@ final class LevelsSummary {
 
   private void level() {
     LevelPlane plane = found.plane();
-    lines.add("level: the plane of best fit falls " + plane.fall() + " over the readings"
+    lines.add("level: the plane of best fit falls " + lines.depth(plane.fall()) + " over the readings"
         + plane.directionOfFall().map(direction -> ", " + plane.slope().stripTrailingZeros().toPlainString() + " mm per m, towards "
             + BigDecimal.valueOf(direction.degrees()).setScale(1, RoundingMode.HALF_UP).toPlainString()
             + "° (anticlockwise from x)").orElse("") + "; this is no matter for flatness");
-    lines.add("  farthest above it " + plane.residual(plane.highestAbove()) + " at " + at(plane.highestAbove().place())
-        + ", farthest below " + plane.residual(plane.deepestBelow()) + " at " + at(plane.deepestBelow().place()));
+    lines.add("  farthest above it " + lines.depth(plane.residual(plane.highestAbove())) + " at " + at(plane.highestAbove().place())
+        + ", farthest below " + lines.depth(plane.residual(plane.deepestBelow())) + " at " + at(plane.deepestBelow().place()));
   }
 
   private void flat(GridFlatness flatness) {
@@ -76,8 +75,8 @@ final class LevelsSummary {
       return;
     }
     lines.add(what + ": " + spots.size() + (spots.size() == 1 ? " reading" : " readings") + ", " + litres(litres) + ", at most "
-        + spots.stream().map(depth).reduce(Length.ZERO, Length::max) + " deep");
-    spots.stream().limit(MOST_LISTED).forEach(spot -> lines.add("  " + at(spot.place()) + ": " + shown(depth.apply(spot))));
+        + lines.depth(spots.stream().map(depth).reduce(Length.ZERO, Length::max)) + " deep");
+    spots.stream().limit(MOST_LISTED).forEach(spot -> lines.add("  " + at(spot.place()) + ": " + lines.depth(depth.apply(spot))));
     if (spots.size() > MOST_LISTED) {
       lines.add("  and " + (spots.size() - MOST_LISTED) + " more");
     }
@@ -93,11 +92,6 @@ final class LevelsSummary {
   }
 
   private String at(Point place) {
-    return "x = " + shown(place.x()) + ", y = " + shown(place.y());
-  }
-
-  /** A length, with inches beside it where the floor was measured in inches. */
-  private String shown(Length length) {
-    return length + (found.tape() == Tape.METRIC ? "" : " (" + INCHES.format(length) + ")");
+    return "x = " + lines.place(place.x()) + ", y = " + lines.place(place.y());
   }
 }

@@ -71,6 +71,15 @@ class ExplainReadingsTest {
     assertThat(refused("flatness", text(dip()), "--span", "4 m")).contains("does not fit on a profile of 3000 mm");
   }
 
+  /** A dip of 1/4 in half way along 8 ft: 8 ft lie across it. 1/8 in is allowed in 6 ft, where the edge shows 6/8 of it, 3/16 in. */
+  @Test
+  void flatnessInInches() throws IOException {
+    assertThat(explained("flatness", "distance (tape),height (in)\n0,0\n2',-1/8\n4',-1/4\n6',-1/8\n8',0\n", "--set", "NWFA glued"))
+        .contains("  under 1828.8 mm (6' 0\"): gap 4.7625 mm (3/16\"), allowed 3.175 mm under 1828.8 mm, not met")
+        .contains("  1828.8 mm (6' 0\"): -4.7625 mm (-3/16\") at 1219.2 mm (4' 0\")")
+        .contains("line: 5 readings over 2438.4 mm, at most 609.6 mm (2' 0\") apart");
+  }
+
   @Test
   void flatnessByOtherSets() throws IOException {
     // DIN 18202 line 3, contacts 1 m apart: 4 mm at 1 m.
@@ -177,9 +186,11 @@ class ExplainReadingsTest {
     List<String> lines = dip();
     lines.set(8, "700,100");
     assertThat(explained("flatness", text(lines))).contains("\nwarning: reading 8 at 700 mm: the height of reading 8, 100 mm, is 100 mm too"
-        + " high beside its neighbours");
+        + " high beside its neighbours").contains("\ndoubtful: ");
     assertThat(explained("levels", room(7, "1300"))).contains("\nwarning: x = 2000 mm, y = 1000 mm: reading 8 (1300 mm) lies ")
-        .contains("100 mm misread? Read it again");
+        .contains("100 mm misread? Read it again")
+        .contains("\ndoubtful: 1 warning above on the readings themselves; ");
+    assertThat(explained("levels", room(7, "1200"))).doesNotContain("doubtful");
   }
 
   @Test
