@@ -1,6 +1,7 @@
 package floorcalc.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import floorcalc.flatness.Levels;
 import floorcalc.flatness.PreparationOptions;
@@ -40,7 +41,14 @@ class LevelsDrawingPropertyTest {
   @Property(tries = 60)
   void textsKeepApartOnScatter(@ForAll("scatters") List<SpotLevel> spots, @ForAll Measures measures) {
     if (Levels.faultsOf(spots).isEmpty()) {
-      check(Levels.of(spots), LevelsDrawing.of(Levels.of(spots)).in(measures));
+      Levels levels = Levels.of(spots);
+      check(levels, LevelsDrawing.of(levels).in(measures));
+      if (!levels.isGrid()) {
+        SvgPage page = SvgPage.parse(LevelsDrawing.of(levels).toSvg());
+        Geometry hull = hull(levels, paper(levels, page));
+        assertThat(SvgPage.area(page.byId("-floor")).getArea()).as("the triangles cover the hull")
+            .isCloseTo(hull.getArea(), within(hull.getLength() * ROUNDING));
+      }
     }
   }
 
@@ -52,9 +60,7 @@ class LevelsDrawingPropertyTest {
     DrawingChecks.textsLieOnTheSheet(page);
     assertThat(drawing.toSvg()).as("same bytes again").isEqualTo(svg);
     Paper paper = paper(levels, page);
-    Geometry hull = JTS.createMultiPointFromCoords(levels.spots().stream()
-        .map(spot -> new Coordinate(paper.x(spot.place().xNanometres()), paper.y(spot.place().yNanometres())))
-        .toArray(Coordinate[]::new)).convexHull().buffer(ROUNDING);
+    Geometry hull = hull(levels, paper).buffer(ROUNDING);
     page.all("path").stream().filter(path -> path.getAttribute("class").equals("height") || path.getAttribute("id").endsWith("-floor"))
         .forEach(path -> {
           for (String part : path.getAttribute("d").substring(1).split("Z?[ML]|Z")) {
@@ -63,6 +69,12 @@ class LevelsDrawingPropertyTest {
                 .as("%s lies within the hull", part).isTrue();
           }
         });
+  }
+
+  private static Geometry hull(Levels levels, Paper paper) {
+    return JTS.createMultiPointFromCoords(levels.spots().stream()
+        .map(spot -> new Coordinate(paper.x(spot.place().xNanometres()), paper.y(spot.place().yNanometres())))
+        .toArray(Coordinate[]::new)).convexHull();
   }
 
   /** The sheet that was drawn on, by the height that it has. */
