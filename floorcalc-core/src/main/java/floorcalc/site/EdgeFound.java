@@ -18,6 +18,9 @@ import java.util.Comparator;
  * @param judgement the judgement as flatness gives it, with the source in front of the place
  */
 record EdgeFound(String from, SpanLimit limit, Length excess, Judgement judgement) {
+  private static final String CAUTION = "grinding concrete raises silica dust: extract it and wear a mask for it; old coverings and"
+      + " adhesives may hold asbestos: have them tested before they are ground";
+
   /** The one that decides comes last: farthest beyond its limit, or nearest to it. */
   static final Comparator<EdgeFound> LESS_FIRST = Comparator.comparing(EdgeFound::isOver)
       .thenComparing(EdgeFound::excess).thenComparing(found -> found.judgement.where());
@@ -38,7 +41,7 @@ record EdgeFound(String from, SpanLimit limit, Length excess, Judgement judgemen
     return new EdgeFound(from, limit, gap.gap().minus(gap.allowed()), new Judgement("flatness", "flatness under " + gap.span()
         + ", " + set.name(), Report.joined(from, where), gap.gap().toString(), gap.allowed() + " under " + gap.span(),
         gap.isAllowed() ? Outcome.MET : Outcome.NOT_MET, limit.source(),
-        gap.isAllowed() ? "" : "grind where the edge rests, or fill at " + gap.lowSpot()));
+        gap.isAllowed() ? "" : "grind where the edge rests, or fill at " + gap.lowSpot() + "; " + CAUTION));
   }
 
   /** The judgement with the others that the decision was between. */

@@ -139,6 +139,7 @@ class ReadinessFlatnessTest {
     assertThat(rows.get(1).outcome()).isEqualTo(Outcome.NOT_MET);
     assertThat(rows.get(1).found()).isEqualTo("3 mm");
     assertThat(rows.get(1).where()).startsWith("grid of heights, ");
+    assertThat(rows.get(1).advice()).startsWith("grind where the edge rests, or fill at ").contains("silica dust");
     assertThat(rows.get(2).where()).as("10 in lies between the readings of the grid").startsWith("line A");
   }
 

@@ -34,6 +34,11 @@ final class SiteCommand implements Callable<Integer> {
     private boolean sets;
   }
 
+  @Option(names = "--heights", paramLabel = "ROOM=FILE",
+      description = "Heights of a room as CSV with the header \"x (m),y (m),z (mm)\", as explain levels reads it; for each room"
+          + " once.")
+  private List<String> heights = List.of();
+
   SiteCommand(Console console) {
     this.console = console;
   }
@@ -41,6 +46,9 @@ final class SiteCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (what.sets) {
+      if (!heights.isEmpty()) {
+        throw new Refusal("--heights goes with a job, not with --sets");
+      }
       ToleranceSet.all().forEach(set -> new SiteReport(console).set(set));
       return Main.OK;
     }
@@ -49,7 +57,7 @@ final class SiteCommand implements Callable<Integer> {
     if (!lines.isEmpty()) {
       throw new Refusal(lines);
     }
-    FloorJob job = files.get(0).job();
+    FloorJob job = SiteHeights.added(files.get(0).job(), heights);
     List<Readiness> rooms;
     try {
       rooms = Heartbeat.during(console, "judging " + what.job,

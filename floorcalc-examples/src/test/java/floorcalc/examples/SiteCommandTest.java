@@ -89,6 +89,32 @@ class SiteCommandTest {
     assertThat(ran.err()).contains("/rooms/0/site/flatness: ").contains("/rooms/0/site/daysInRoom: ");
   }
 
+  /** The study on its grid of 500 mm, read apart from the job. */
+  @Test
+  void heightsFromATable() {
+    String table = Demo.FOLDER.resolve("gullhaven-study.csv").toString();
+    Ran ran = Ran.with("site", house(), "--heights", "Study=" + table);
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.out()).contains("grid of heights").contains("heights: the floor falls by ");
+    Ran twice = Ran.with("site", house(), "--heights", "Study=" + table, "--heights", "Study=" + table);
+    assertThat(twice.exit()).isEqualTo(2);
+    assertThat(twice.err()).contains("room 'Study' has heights already; give one of the two");
+  }
+
+  @Test
+  void tablesThatCannotBeUsedAreRefusedTogether() {
+    Ran ran = Ran.with("site", house(), "--heights", "Attic=a.csv", "--heights", "Study=no-such-file.csv",
+        "--heights", "Living room=" + house());
+    assertThat(ran.exit()).isEqualTo(2);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err()).contains("--heights Attic=a.csv: must be a room of the job, an equals sign and a file; the rooms are:"
+        + " Study, Living room").contains("no-such-file.csv: cannot be read: there is no such file").contains("gullhaven-house.json: ");
+    assertThat(Ran.with("site", "--sets", "--heights", "Study=a.csv").exit()).isEqualTo(2);
+    Ran both = Ran.reading(new ByteArrayInputStream(job("{\"heights\": [[0, 0, 0]]}").getBytes(StandardCharsets.UTF_8)),
+        "site", "-", "--heights", "Hall=a.csv");
+    assertThat(both.err()).contains("room 'Hall' has heights already in the job");
+  }
+
   @Test
   void setsAreListedWithWhatTheyAreFor() {
     Ran ran = Ran.with("site", "--sets");

@@ -12,7 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** A file of readings named on the command line. */
-final class ReadingInput {
+public final class ReadingInput {
   private static final int READ_AT_MOST = 5_000_001;
 
   private ReadingInput() {
@@ -21,9 +21,13 @@ final class ReadingInput {
   /**
    * Reads a file.
    *
+   * @param <T> what it holds
+   * @param file where it is, not null
+   * @param reader what makes sense of its bytes, not null
+   * @return what the reader made of it, not null
    * @throws IllegalArgumentException if it cannot be read or is wrong; the message says it, one mistake on each line
    */
-  static <T> T read(Path file, Function<byte[], T> reader) {
+  public static <T> T read(Path file, Function<byte[], T> reader) {
     try (InputStream in = Files.newInputStream(file)) {
       return reader.apply(in.readNBytes(READ_AT_MOST));
     } catch (BadReadingsException bad) {
