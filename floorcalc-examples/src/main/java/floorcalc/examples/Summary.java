@@ -43,7 +43,8 @@ final class Summary {
     long open = plan.checks().stream().filter(check -> check.outcome() == Outcome.NOT_MEASURED).count();
     line("checks", plan.checks().size() - failed - open + " met, " + failed + " not met, " + open + " open");
     plan.findings().stream().filter(finding -> finding.severity() != Severity.NOTE)
-        .forEach(finding -> line("look here", finding.message()));
+        .forEach(finding -> line("look here", (finding.message().contains(finding.where()) ? "" : finding.where() + ": ")
+            + finding.message()));
     line("job sheet", results.folder().resolve("job-sheet.html").toString());
     List<String> strangers = results.strangers();
     if (!strangers.isEmpty()) {
