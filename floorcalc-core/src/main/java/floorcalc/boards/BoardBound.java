@@ -35,21 +35,22 @@ import java.util.Optional;
  */
 public final class BoardBound {
   private static final int ROUNDS = 150;
-  private static final int MANY = 200;
+  private static final int LEAST_ROUNDS = 3;
+  private static final int RUNS_IN_ALL = 30_000;
 
   private BoardBound() {}
 
   /**
    * Returns the least number of boards, by length and by area.
    *
-   * @param stretches the stretches of runs, not null
+   * @param stretches the stretches of each run, not null
    * @param rest the floor of runs without a stretch, not null
    * @param floor the whole floor that is laid, not null
    * @param goods the boards, not null
    * @param rules the rules, of which the saw kerf counts here; not null
    * @return the bound with its working, not null
    */
-  public static Calculated<Integer> of(List<Stretch> stretches, Area rest, Area floor, BoardGoods goods,
+  public static Calculated<Integer> of(List<List<Stretch>> stretches, Area rest, Area floor, BoardGoods goods,
       LayingRules rules) {
     Stock stock = new Stock(goods, rules);
     Sums sums = Sums.of(stretches, rest, stock);
@@ -84,7 +85,7 @@ public final class BoardBound {
    * runs keeps these rules, the bound is that by length and area, with the finding {@code no-way-keeps-the-rules}.
    *
    * @param runs the runs in laying order, not null
-   * @param stretches a stretch for each run, not null; one as long as its run has pieces all along it
+   * @param stretches the stretches of each run, not null; where they are as long as the run, it has pieces all along it
    * @param rest the floor of runs without a stretch, not null
    * @param floor the whole floor that is laid, not null
    * @param goods the boards, not null
@@ -93,7 +94,7 @@ public final class BoardBound {
    *     bound ends
    * @return the bound with its working, not null
    */
-  public static Calculated<Integer> of(List<Run> runs, List<Stretch> stretches, Area rest, Area floor,
+  public static Calculated<Integer> of(List<Run> runs, List<List<Stretch>> stretches, Area rest, Area floor,
       BoardGoods goods, LayingRules rules, int found) {
     return of(runs, stretches, rest, floor, goods, rules, Optional.empty(), found);
   }
@@ -102,7 +103,7 @@ public final class BoardBound {
    * Returns the least number of boards, by prices too, beginning with those that a search has found.
    *
    * @param runs the runs in laying order, not null
-   * @param stretches a stretch for each run, not null; one as long as its run has pieces all along it
+   * @param stretches the stretches of each run, not null; where they are as long as the run, it has pieces all along it
    * @param rest the floor of runs without a stretch, not null
    * @param floor the whole floor that is laid, not null
    * @param goods the boards, not null
@@ -112,12 +113,12 @@ public final class BoardBound {
    *     search for a better bound ends
    * @return the bound with its working, not null
    */
-  public static Calculated<Integer> of(List<Run> runs, List<Stretch> stretches, Area rest, Area floor,
+  public static Calculated<Integer> of(List<Run> runs, List<List<Stretch>> stretches, Area rest, Area floor,
       BoardGoods goods, LayingRules rules, RunLayout layout, int found) {
     return of(runs, stretches, rest, floor, goods, rules, layout.prices(), found);
   }
 
-  private static Calculated<Integer> of(List<Run> runs, List<Stretch> stretches, Area rest, Area floor,
+  private static Calculated<Integer> of(List<Run> runs, List<List<Stretch>> stretches, Area rest, Area floor,
       BoardGoods goods, LayingRules rules, Optional<PriceList> prices, int found) {
     Calculated<Integer> plain = of(stretches, rest, floor, goods, rules);
     Stock stock = new Stock(goods, rules);
@@ -146,7 +147,7 @@ public final class BoardBound {
     prices.ifPresent(game::begin);
     // The prices of a search are the best for all runs; where some do not count, others may be better.
     boolean all = Arrays.stream(counted).allMatch(count -> count == 1);
-    int byPrices = game.play(found, prices.isPresent() && all ? 0 : runs.size() > MANY ? 1 : ROUNDS);
+    int byPrices = game.play(found, prices.isPresent() && all ? 0 : Math.max(LEAST_ROUNDS, Math.min(ROUNDS, RUNS_IN_ALL / runs.size())));
     if (!game.anyWayKeepsRules()) {
       return Calculated.of(best, steps, List.of(new Finding("no-way-keeps-the-rules", Severity.WARNING, "",
           "no way to lay all runs keeps the least end piece and the joint offset, so nothing is said by prices: the bound holds"
@@ -161,12 +162,11 @@ public final class BoardBound {
   }
 
   /** One for runs whose pieces count all along, zero for others. */
-  static double[] counted(List<Run> runs, List<Stretch> stretches, Stock stock) {
-    StripSharing sharing = StripSharing.of(stretches, stock);
+  static double[] counted(List<Run> runs, List<List<Stretch>> stretches, Stock stock) {
+    StripSharing sharing = StripSharing.ofWholeRuns(stretches, stock);
     double[] counted = new double[runs.size()];
     for (int i = 0; i < counted.length; i++) {
-      Stretch stretch = stretches.get(i);
-      counted[i] = sharing.counts(stretch) && stretch.length().toNanometres() == runs.get(i).span() ? 1 : 0;
+      counted[i] = sharing.counted(stretches.get(i)) == runs.get(i).span() ? 1 : 0;
     }
     return counted;
   }
@@ -174,24 +174,37 @@ public final class BoardBound {
   /** What the stretches add up to. */
   private record Sums(long along, long pieces, BigInteger enlarged, Area rest) {
 
-    static Sums of(List<Stretch> stretches, Area rest, Stock stock) {
+    static Sums of(List<List<Stretch>> stretches, Area rest, Stock stock) {
       StripSharing sharing = StripSharing.of(stretches, stock);
       long along = 0;
       long pieces = 0;
       BigInteger enlarged = BigInteger.ZERO;
-      for (Stretch stretch : stretches) {
-        long span = stretch.length().toNanometres();
-        if (span > 0) {
-          long count = (span - 1) / stock.longest() + 1;
-          if (sharing.counts(stretch)) {
-            along = Math.addExact(along, span);
-            pieces += count;
-          }
-          enlarged = enlarged.add(BigInteger.valueOf(span + count * stock.kerf)
-              .multiply(BigInteger.valueOf(stretch.width().toNanometres() + stock.kerf)));
-        }
+      for (List<Stretch> run : stretches) {
+        long counted = sharing.counted(run);
+        along = Math.addExact(along, counted);
+        pieces += piecesIn(counted, stock);
+        enlarged = enlarged.add(enlarged(run, stock));
       }
       return new Sums(along, pieces, enlarged, rest);
+    }
+
+    private static long piecesIn(long length, Stock stock) {
+      return length == 0 ? 0 : (length - 1) / stock.longest() + 1;
+    }
+
+    /** The area of a run whose pieces are made longer and wider by a kerf: one piece may lie in several stretches. */
+    private static BigInteger enlarged(List<Stretch> run, Stock stock) {
+      BigInteger area = BigInteger.ZERO;
+      long length = 0;
+      long narrowest = Long.MAX_VALUE;
+      for (Stretch stretch : run) {
+        long width = stretch.width().toNanometres() + stock.kerf;
+        length += stretch.length().toNanometres();
+        narrowest = Math.min(narrowest, width);
+        area = area.add(BigInteger.valueOf(stretch.length().toNanometres()).multiply(BigInteger.valueOf(width)));
+      }
+      return length == 0 ? area
+          : area.add(BigInteger.valueOf(piecesIn(length, stock) * stock.kerf).multiply(BigInteger.valueOf(narrowest)));
     }
 
     int byLength(Stock stock) {

@@ -3,6 +3,9 @@ package floorcalc.boards;
 import floorcalc.measure.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -59,16 +62,8 @@ final class ShareBound {
 
   /** Tries roundings until a number of boards is reached; returns the bound. */
   int reach(int target) {
-    TreeSet<Long> limits = new TreeSet<>();
-    limits.add(least + stock.kerf);
-    for (long span : runs.keySet()) {
-      long piece = span + stock.kerf;
-      if (span <= stock.longest() && limits.size() < MOST_ROUNDINGS) {
-        limits.add(Math.min(piece, whole - piece));
-      }
-    }
-    for (long limit : limits) {
-      if (limit > 0 && 2 * limit <= whole && best < target) {
+    for (long limit : limits()) {
+      if (best < target) {
         keep(new ByLimit(limit), "pieces under " + Length.ofNanometres(limit - stock.kerf)
             + " count for nothing, those that leave no such piece for a board");
       }
@@ -77,6 +72,29 @@ final class ShareBound {
       keep(new ByDivision(k), "pieces longer than j of " + (k + 1) + " equal parts of a board count for j/" + k);
     }
     return best;
+  }
+
+  /** Limits that one piece or another decides, the greatest first; of very many, some spread evenly. */
+  private List<Long> limits() {
+    TreeSet<Long> all = new TreeSet<>(Comparator.reverseOrder());
+    all.add(least + stock.kerf);
+    for (long span : runs.keySet()) {
+      long piece = span + stock.kerf;
+      if (span <= stock.longest()) {
+        all.add(Math.min(piece, whole - piece));
+        // What is left beside the piece counts for nothing.
+        all.add(whole - piece + 1);
+      }
+    }
+    List<Long> limits = all.stream().filter(limit -> limit > 0 && 2 * limit <= whole).toList();
+    if (limits.size() <= MOST_ROUNDINGS) {
+      return limits;
+    }
+    List<Long> spread = new ArrayList<>();
+    for (int i = 0; i < MOST_ROUNDINGS; i++) {
+      spread.add(limits.get(i * (limits.size() - 1) / (MOST_ROUNDINGS - 1)));
+    }
+    return spread;
   }
 
   private void keep(Shares shares, String how) {

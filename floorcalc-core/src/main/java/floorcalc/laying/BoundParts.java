@@ -1,6 +1,5 @@
 package floorcalc.laying;
 
-import floorcalc.boards.Edges;
 import floorcalc.boards.Run;
 import floorcalc.boards.Stretch;
 import floorcalc.measure.Area;
@@ -14,13 +13,13 @@ import java.util.Map;
 /**
  * What every plan with the same rows must cover, for the bound on boards.
  * <p>
- * A piece that covers a place where its run borders on a row line needs the factory edge there. Where the slanted ends of
- * a run are shorter than the least end piece, and than any board, which may be laid whole, they belong to pieces that reach
- * further in, unless a piece of that run broke the rule. A run that borders on no row line counts by its area.
+ * A piece that covers a place where its run borders on a row line needs the factory edge there; see {@link RunStretches}. No
+ * piece of a plan that keeps the rules is shorter than the least end piece, or than any board, which may be laid whole; where
+ * a piece of a run broke the rule, nothing is built on that. A run that borders on no row line counts by its area.
  */
 final class BoundParts {
-  /** A stretch for each run, of no length where the run has none. */
-  final List<Stretch> stretches = new ArrayList<>();
+  /** The stretches of each run. */
+  final List<List<Stretch>> stretches = new ArrayList<>();
   final List<Run> runs = new ArrayList<>();
   Area rest = Area.ZERO;
   /** The whole floor. */
@@ -48,19 +47,9 @@ final class BoundParts {
     Area area = Area.ofHalfSquareNanometres(pieces.twiceArea);
     floor = floor.plus(area);
     long minimumPiece = pieces.hasShort ? 0 : least;
-    long[] low = Contacts.within(run.lowContacts(), pieces.from, pieces.to);
-    long[] high = Contacts.within(run.highContacts(), pieces.from, pieces.to);
-    long[] both = Contacts.shared(low, high);
-    if (both.length > 0) {
-      stretches.add(pieces.stretch(both, pitch, Edges.BOTH, minimumPiece));
-    } else if (low.length > 0) {
-      stretches.add(pieces.stretch(low, narrowest(run, pitch), Edges.LOW, minimumPiece));
-    } else if (high.length > 0) {
-      stretches.add(pieces.stretch(high, narrowest(run, pitch), Edges.HIGH, minimumPiece));
-    } else {
-      stretches.add(new Stretch(Length.ZERO, pitch, Edges.NONE));
-      rest = rest.plus(area);
-    }
+    List<Stretch> found = new RunStretches(run, pieces.from, pieces.to, minimumPiece, pitch).all();
+    stretches.add(found);
+    rest = found.isEmpty() ? rest.plus(area) : rest;
   }
 
   /** What the pieces of a run cover: a tip too small to saw is left out. */
@@ -78,24 +67,5 @@ final class BoundParts {
         twiceArea = twiceArea.add(loop.twiceArea());
       }
     }
-
-    Stretch stretch(long[] contacts, Length width, Edges edges, long minimumPiece) {
-      boolean one = contacts.length == 2;
-      boolean tipsAreShort = contacts[0] - from < Math.max(1, minimumPiece)
-          && to - contacts[contacts.length - 1] < Math.max(1, minimumPiece);
-      long length = one && tipsAreShort ? to - from : Contacts.total(contacts);
-      return new Stretch(Length.ofNanometres(length), width, edges);
-    }
-  }
-
-  /** The width of a run that is a plain rectangle; of any other the least that is sure: next to nothing. */
-  private static Length narrowest(FrameRun run, Length pitch) {
-    Loop shell = run.floor().shell();
-    boolean box = run.floor().holes().isEmpty() && shell.size() == 4;
-    for (int i = 0; box && i < 4; i++) {
-      int j = (i + 1) % 4;
-      box = shell.x[i] == shell.x[j] || shell.y[i] == shell.y[j];
-    }
-    return box ? Length.ofNanometres(shell.maxY - shell.minY) : Length.ofNanometres(1);
   }
 }

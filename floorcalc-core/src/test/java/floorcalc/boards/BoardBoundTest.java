@@ -24,7 +24,12 @@ class BoardBoundTest {
   }
 
   private static int bound(List<Stretch> stretches) {
-    return BoardBound.of(stretches, Area.ZERO, Area.ZERO, GOODS, RULES).value();
+    return BoardBound.of(runs(stretches), Area.ZERO, Area.ZERO, GOODS, RULES).value();
+  }
+
+  /** A run for each stretch. */
+  private static List<List<Stretch>> runs(List<Stretch> stretches) {
+    return stretches.stream().map(List::of).toList();
   }
 
   @Test
@@ -49,6 +54,26 @@ class BoardBoundTest {
   }
 
   @Test
+  void onlyStripsThatFitTogetherRideAlong() {
+    // Low strips of 120 and 40, high ones of 100 and 70, 2000 long each. 120 fits beside 70 (193), not beside 100 (223); 40 beside
+    // both. At best 120 lies beside 70 and 40 beside 100: two boards.
+    assertThat(bound(List.of(stretch(2000, 120, Edges.LOW), stretch(2000, 40, Edges.LOW), stretch(2000, 100, Edges.HIGH),
+        stretch(2000, 70, Edges.HIGH)))).isEqualTo(2);
+    // Low 120 and 110, high 100 and 70: 110 and 100 do not fit either, so one pair at best: three boards.
+    assertThat(bound(List.of(stretch(2000, 120, Edges.LOW), stretch(2000, 110, Edges.LOW), stretch(2000, 100, Edges.HIGH),
+        stretch(2000, 70, Edges.HIGH)))).isEqualTo(3);
+  }
+
+  @Test
+  void aPieceMayLieInSeveralStretchesOfItsRun() {
+    // 1000 + 1000 in one run may be one piece: (2000 + 3) / 2003 = 1. In two runs there are two: (2000 + 6) / 2003, so 2.
+    Stretch full = stretch(1000, 200, Edges.BOTH);
+    Stretch strip = stretch(1000, 150, Edges.LOW);
+    assertThat(BoardBound.of(List.of(List.of(full, strip)), Area.ZERO, Area.ZERO, GOODS, RULES).value()).isEqualTo(1);
+    assertThat(BoardBound.of(List.of(List.of(full), List.of(strip)), Area.ZERO, Area.ZERO, GOODS, RULES).value()).isEqualTo(2);
+  }
+
+  @Test
   void otherFloorCountsByItsArea() {
     // 0.9 m² of a board enlarged to 2.003 * 0.203 = 0.406609 m²: 2.21, so 3.
     assertThat(BoardBound.of(List.of(), Area.ofSquareMillimetres(900_000), Area.ZERO, GOODS, RULES).value()).isEqualTo(3);
@@ -57,7 +82,7 @@ class BoardBoundTest {
   @Test
   void theWorkingGivesTheSameNumber() {
     // (3000 + 2 * 3) * (200 + 3) = 610218 mm²
-    Calculated<Integer> bound = BoardBound.of(List.of(stretch(3000, 200, Edges.BOTH)), Area.ZERO,
+    Calculated<Integer> bound = BoardBound.of(List.of(List.of(stretch(3000, 200, Edges.BOTH))), Area.ZERO,
         Area.ofSquareMillimetres(600_000), GOODS, RULES);
     assertThat(bound.explain()).isEqualTo("""
         boards-by-length: How many boards does the length of the rows take at least?
@@ -87,7 +112,7 @@ class BoardBoundTest {
   void theWorkingCanBeWorkedAgain() {
     List<Stretch> stretches = List.of(stretch(3000, 200, Edges.BOTH), stretch(1234, 77, Edges.LOW), stretch(900, 150, Edges.HIGH));
     StepChecks.assertStepsHold(
-        BoardBound.of(stretches, Area.ofSquareMillimetres(654_321), Area.ofSquareMillimetres(1_500_000), GOODS, RULES));
+        BoardBound.of(runs(stretches), Area.ofSquareMillimetres(654_321), Area.ofSquareMillimetres(1_500_000), GOODS, RULES));
   }
 
   @Test
@@ -107,8 +132,8 @@ class BoardBoundTest {
     List<Run> runs = Run.equalRows(20, Length.ofMillimetres(1900));
     List<Stretch> stretches = Collections.nCopies(20, stretch(1900, 200, Edges.BOTH));
 
-    assertThat(BoardBound.of(stretches, Area.ZERO, Area.ZERO, goods, rules).value()).isEqualTo(39);
-    assertThat(BoardBound.of(runs, stretches, Area.ZERO, Area.ZERO, goods, rules, 1000).value()).isEqualTo(40);
+    assertThat(BoardBound.of(runs(stretches), Area.ZERO, Area.ZERO, goods, rules).value()).isEqualTo(39);
+    assertThat(BoardBound.of(runs, runs(stretches), Area.ZERO, Area.ZERO, goods, rules, 1000).value()).isEqualTo(40);
   }
 
   private static Calculated<Integer> ofRuns(int least, long... spans) {
@@ -117,7 +142,7 @@ class BoardBoundTest {
     List<Run> runs = java.util.stream.IntStream.range(0, spans.length)
         .mapToObj(i -> Run.of(i, 0, Length.ofMillimetres(spans[i]).toNanometres())).toList();
     List<Stretch> stretches = java.util.Arrays.stream(spans).mapToObj(span -> stretch(span, 200, Edges.BOTH)).toList();
-    return BoardBound.of(runs, stretches, Area.ZERO, Area.ZERO, GOODS, rules, 1000);
+    return BoardBound.of(runs, runs(stretches), Area.ZERO, Area.ZERO, GOODS, rules, 1000);
   }
 
   @Test
@@ -155,7 +180,7 @@ class BoardBoundTest {
     LayingRules rules = RULES.with(LayingRules.MINIMUM_JOINT_OFFSET, Length.ofMillimetres(900), Source.GIVEN)
         .with(LayingRules.MINIMUM_END_PIECE, Length.ofMillimetres(900), Source.GIVEN);
     Calculated<Integer> bound = BoardBound.of(Run.equalRows(5, Length.ofMillimetres(4500)),
-        Collections.nCopies(5, stretch(4500, 200, Edges.BOTH)), Area.ZERO, Area.ZERO, GOODS, rules, 1000);
+        Collections.nCopies(5, List.of(stretch(4500, 200, Edges.BOTH))), Area.ZERO, Area.ZERO, GOODS, rules, 1000);
     assertThat(bound.value()).isBetween(12, 15);
     assertThat(bound.findings()).extracting(finding -> finding.code()).containsExactly("no-way-keeps-the-rules");
   }

@@ -66,7 +66,8 @@ record LaidCase(BoardCase given, RunLayout layout, int boards, int breaches, int
   /** The library's bound, which it stops to raise when it reaches the boards found. */
   int bound() {
     List<Run> runs = given.runs();
-    List<Stretch> stretches = runs.stream().map(run -> Stretch.full(run.length(), given.goods().laidPitch())).toList();
+    List<List<Stretch>> stretches =
+        runs.stream().map(run -> List.of(Stretch.full(run.length(), given.goods().laidPitch()))).toList();
     return BoardBound.of(runs, stretches, Area.ZERO, Area.ZERO, given.goods(), given.rules(), layout, boards).value();
   }
 
