@@ -5,8 +5,8 @@ import java.util.List;
 /** H and stair patterns of the first joints of three rows, each touching the one before alone. */
 final class Patterns {
   /** Joints this near are in line, steps this near are equal; see {@code floorcalc.joints.JointLayout}. */
-  private static final long IN_LINE = 2_000_000;
-  private static final long EQUAL_STEPS = 3_000_000;
+  static final long IN_LINE = 2_000_000;
+  static final long EQUAL_STEPS = 3_000_000;
 
   private Patterns() {}
 

@@ -25,6 +25,7 @@ final class StartMoves {
   /** How many start pieces have been weighed: the measure of effort. */
   long steps;
   private final long fitting;
+  private final PatternMarks marks;
   private long[] way;
   /** The run that was looked around, how many runs with joints touch it, by which links, and the nearest of their joints. */
   private int looked;
@@ -41,6 +42,7 @@ final class StartMoves {
     this.placed = new boolean[table.count];
     this.offset = stock.minimumOffset;
     this.fitting = stock.longest() - stock.kerf;
+    this.marks = new PatternMarks(this);
   }
 
   /** How long an end and a start piece of one board are together at most. */
@@ -57,12 +59,14 @@ final class StartMoves {
   void place(int run, long piece) {
     start[run] = piece;
     placed[run] = true;
+    marks.forget();
     tally.add(table.cutStart(piece), table.cutEnd(run, piece), table.whole(run, piece));
   }
 
   void lift(int run) {
     long piece = start[run];
     placed[run] = false;
+    marks.forget();
     tally.remove(table.cutStart(piece), table.cutEnd(run, piece), table.whole(run, piece));
   }
 
@@ -77,7 +81,7 @@ final class StartMoves {
     }
     for (int i = 0; i < touched.length; i++) {
       int other = touched[i];
-      if (other != but && placed[other] && table.hasJoint(other, start[other])) {
+      if (other != but && isJointed(other)) {
         links[beside] = i;
         joints[beside++] = start[other] + table.apart(other, run);
       }
@@ -108,13 +112,7 @@ final class StartMoves {
 
   /** How many H and stair patterns a run would be part of. */
   int patterns(int run, long piece) {
-    int count = 0;
-    if (table.hasJoint(run, piece)) {
-      for (int[] three : table.threes[run]) {
-        count += makesPattern(three, run, piece) ? 1 : 0;
-      }
-    }
-    return count;
+    return marks.patterns(run, piece);
   }
 
   /** How many patterns end with one of some runs. */
@@ -122,23 +120,24 @@ final class StartMoves {
     int count = 0;
     for (int k = from; k < to; k++) {
       for (int[] three : table.threes[k]) {
-        count += three[0] == k && placed[k] && makesPattern(three, k, start[k]) ? 1 : 0;
+        count += three[0] == k && makePattern(three) ? 1 : 0;
       }
     }
     return count;
   }
 
-  private boolean makesPattern(int[] three, int run, long piece) {
-    for (int k : three) {
-      if (k != run && !(placed[k] && table.hasJoint(k, start[k]))) {
-        return false;
-      }
-    }
-    return Patterns.isPattern(joint(three[0], run, piece), joint(three[1], run, piece), joint(three[2], run, piece), table.board);
+  private boolean makePattern(int[] three) {
+    return isJointed(three[0]) && isJointed(three[1]) && isJointed(three[2])
+        && Patterns.isPattern(joint(three[0]), joint(three[1]), joint(three[2]), table.board);
   }
 
-  private long joint(int run, int moved, long piece) {
-    return table.from[run] + (run == moved ? piece : start[run]);
+  /** Tells whether a run is placed and has a joint. */
+  boolean isJointed(int run) {
+    return placed[run] && table.hasJoint(run, start[run]);
+  }
+
+  private long joint(int run) {
+    return table.from[run] + start[run];
   }
 
   /** Finds start pieces worth trying: those that use offcuts whole, keep just clear of joints beside them, or cut nothing. */
@@ -154,7 +153,7 @@ final class StartMoves {
     }
     for (int i = 0; i < table.touched[run].length && i < 12; i++) {
       int other = table.touched[run][i];
-      if (placed[other] && table.hasJoint(other, start[other])) {
+      if (isJointed(other)) {
         long joint = start[other] + table.apart(other, run);
         add(joint + offset);
         add(joint - offset);

@@ -87,14 +87,27 @@ final class Loop {
     return Ring.ofNanometres(x, y);
   }
 
-  /** Twice the signed area: exact in a {@code long} where it fits, else by big integers. */
+  /** Twice the signed area, exactly: products of two corners are 128 bits wide, and so is their sum here. */
   BigInteger twiceArea() {
-    BigInteger sum = BigInteger.ZERO;
+    long high = 0;
+    long low = 0;
     for (int i = 1; i + 1 < x.length; i++) {
-      sum = sum.add(BigInteger.valueOf(x[i] - x[0]).multiply(BigInteger.valueOf(y[i + 1] - y[0])))
-          .subtract(BigInteger.valueOf(x[i + 1] - x[0]).multiply(BigInteger.valueOf(y[i] - y[0])));
+      long right = x[i] - x[0];
+      long up = y[i + 1] - y[0];
+      long left = x[0] - x[i + 1];
+      long over = y[i] - y[0];
+      long product = right * up;
+      low += product;
+      high += Math.multiplyHigh(right, up) + (Long.compareUnsigned(low, product) < 0 ? 1 : 0);
+      product = left * over;
+      low += product;
+      high += Math.multiplyHigh(left, over) + (Long.compareUnsigned(low, product) < 0 ? 1 : 0);
     }
-    return sum;
+    if (high == low >> 63) {
+      return BigInteger.valueOf(low);
+    }
+    // A low half that reads as negative lacks one of the high half.
+    return BigInteger.valueOf(low < 0 ? high + 1 : high).shiftLeft(Long.SIZE).add(BigInteger.valueOf(low));
   }
 
   /** Tells the way round; loops of more than a few nanometres each way are told right in doubles. */

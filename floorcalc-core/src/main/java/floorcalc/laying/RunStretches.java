@@ -17,13 +17,15 @@ final class RunStretches {
   /** A part that tapers is divided into parts of this length in nanometres or more, and into no more than so many. */
   private static final long PART = 300_000_000;
   private static final int MOST_PARTS = 64;
+  /** A taper of less is none. */
+  private static final long LITTLE = 1_000_000;
 
   private final FrameRun run;
   private final long from;
   private final long to;
   private final long minimumPiece;
   private final Length pitch;
-  private final Sections sections;
+  private Sections sections;
 
   /**
    * Looks at a run.
@@ -39,13 +41,15 @@ final class RunStretches {
     this.to = to;
     this.minimumPiece = minimumPiece;
     this.pitch = pitch;
-    this.sections = new Sections(run.floor());
   }
 
   /** The stretches that meet a row line, from the low end on. */
   List<Stretch> all() {
     long[] low = Contacts.within(run.lowContacts(), from, to);
     long[] high = Contacts.within(run.highContacts(), from, to);
+    if (isAll(low) && isAll(high)) {
+      return List.of(new Stretch(Length.ofNanometres(to - from), pitch, Edges.BOTH));
+    }
     long[] places = places(low, high);
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i + 1 < places.length; i++) {
@@ -58,6 +62,10 @@ final class RunStretches {
       parts = joined(closed(parts));
     }
     return parts.stream().filter(part -> part.edges != Edges.NONE).flatMap(this::stretches).toList();
+  }
+
+  private boolean isAll(long[] contacts) {
+    return contacts.length == 2 && contacts[0] == from && contacts[1] == to;
   }
 
   private long[] places(long[] low, long[] high) {
@@ -118,15 +126,25 @@ final class RunStretches {
     if (part.edges == Edges.BOTH) {
       return Stream.of(new Stretch(Length.ofNanometres(part.to - part.from), pitch, Edges.BOTH));
     }
-    long count = Math.min(MOST_PARTS, Math.max(1, (part.to - part.from) / Math.max(PART, minimumPiece)));
+    Sections sections = sections();
+    long count = sections.areAlike(LITTLE) ? 1
+        : Math.min(MOST_PARTS, Math.max(1, (part.to - part.from) / Math.max(PART, minimumPiece)));
     List<Stretch> stretches = new ArrayList<>();
     for (long i = 0; i < count; i++) {
       long low = part.from + (part.to - part.from) / count * i;
       long high = i + 1 == count ? part.to : part.from + (part.to - part.from) / count * (i + 1);
-      Length width = Length.ofNanometres(Math.max(1, sections.surest(low, high, minimumPiece)));
+      Length width = Length.ofNanometres(Math.max(1, sections.highestIn(low, high)));
       stretches.add(new Stretch(Length.ofNanometres(high - low), width, part.edges));
     }
     return stretches.stream();
+  }
+
+  /** Looked at once, and only where a part needs them. */
+  private Sections sections() {
+    if (sections == null) {
+      sections = new Sections(run.floor(), from, to, minimumPiece);
+    }
+    return sections;
   }
 
   private record Part(long from, long to, Edges edges) {}

@@ -1,10 +1,11 @@
 package floorcalc.laying;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
- * Straight sections across a floor, each from wall to wall: how high one is at least that a piece is sure to contain. Pieces are parted
- * along the row alone, so a piece contains whole sections; of several at one place, the lowest counts.
+ * Straight sections across a run, each from wall to wall: how high the highest is at least in any piece. Pieces are parted along the
+ * row alone, so a piece contains whole sections; of several at one place, the lowest counts.
  */
 final class Sections {
   /** What rounding of corners may have added to a height, in nanometres, and more than reckoning in doubles can add. */
@@ -14,76 +15,106 @@ final class Sections {
   /** Pieces shorter than this are not told from those of no length. */
   private static final long SHORT = 1_000_000;
 
-  private final Patch floor;
+  private final List<Loop> loops;
+  private final long to;
+  /** No piece is shorter. */
+  private final long piece;
+  /** Where sections are looked at, in rising order. */
+  private final long[] places;
+  /** The highest section that is sure to lie in a piece which begins just after each of the places. */
+  private final double[] sure;
+  /** Where walls cross a section. */
+  private double[] walls = new double[8];
 
-  Sections(Patch floor) {
-    this.floor = floor;
-  }
-
-  /**
-   * The least that is sure of the highest section in any piece of a length or more that lies in the floor and reaches into a
-   * stretch, less what rounding may have added.
-   */
-  long surest(long from, long to, long piece) {
-    boolean anyLength = piece < SHORT;
-    long low = anyLength ? from : Math.max(floor.shell().minX, from - piece);
-    long high = anyLength ? to : Math.min(floor.shell().maxX, to + piece);
-    long[] places = places(low, high, anyLength ? Long.MAX_VALUE : Math.max(1, piece / LOOKS));
+  /** Looks at what lies between two places, for pieces of a length or more. */
+  Sections(Patch floor, long from, long to, long piece) {
+    this.loops = floor.loops();
+    this.to = to;
+    this.piece = piece < SHORT ? 0 : piece;
+    this.places = places(from);
     double[] heights = new double[places.length];
     for (int i = 0; i < places.length; i++) {
-      heights[i] = height(places[i]);
+      heights[i] = Math.min(height(places[i], 0), height(places[i], 1));
     }
-    double least = Double.POSITIVE_INFINITY;
-    if (anyLength) {
-      least = Arrays.stream(heights).min().orElse(0);
-    } else {
-      // A piece that begins just after one place contains all that follow within its length.
-      for (int i = -1; i < places.length && (i < 0 ? low : places[i]) + piece <= high; i++) {
-        double most = 0;
-        long end = (i < 0 ? low : places[i]) + piece;
-        for (int j = i + 1; j < places.length && places[j] <= end; j++) {
-          most = Math.max(most, heights[j]);
-        }
-        least = Math.min(least, most);
+    this.sure = this.piece == 0 ? heights : highestAhead(heights);
+  }
+
+  /** Both ends, the corners between, and places no further apart than a share of a piece. */
+  private long[] places(long from) {
+    long step = piece == 0 ? Math.max(1, to - from) : piece / LOOKS;
+    int steps = (int) ((to - from) / step);
+    int corners = loops.stream().mapToInt(Loop::size).sum();
+    long[] all = new long[steps + 2 + corners];
+    int n = 0;
+    for (int i = 0; i <= steps; i++) {
+      all[n++] = from + step * i;
+    }
+    all[n++] = to;
+    for (Loop loop : loops) {
+      for (long corner : loop.x) {
+        all[n++] = Math.max(from, Math.min(to, corner));
       }
+    }
+    Arrays.sort(all);
+    return all;
+  }
+
+  /** For each place the greatest height at those that follow within a piece's length. */
+  private double[] highestAhead(double[] heights) {
+    double[] highest = new double[heights.length];
+    int[] falling = new int[heights.length];
+    int first = 0;
+    int end = 0;
+    int next = 0;
+    for (int i = 0; i < heights.length; i++) {
+      while (next < heights.length && places[next] <= places[i] + piece) {
+        while (end > first && heights[falling[end - 1]] <= heights[next]) {
+          end--;
+        }
+        falling[end++] = next++;
+      }
+      while (first < end && falling[first] <= i) {
+        first++;
+      }
+      highest[i] = first < end ? heights[falling[first]] : 0;
+    }
+    return highest;
+  }
+
+  /** The highest section that is sure to lie in any piece that reaches into a stretch, less what rounding may have added. */
+  long highestIn(long low, long high) {
+    double least = Double.POSITIVE_INFINITY;
+    long last = Math.min(high, to - piece);
+    for (int i = Math.max(0, lastBefore(low - piece)); i < places.length && places[i] <= last; i++) {
+      least = Math.min(least, sure[i]);
     }
     return Double.isInfinite(least) ? 0 : Math.max(0, (long) Math.floor(least - ROUNDING));
   }
 
-  /** Both ends, the corners between, and places no further apart than a step. */
-  private long[] places(long from, long to, long step) {
-    long[] places = new long[16];
-    int n = 0;
-    for (long place = from; place < to && place >= from; place += step) {
-      places = n == places.length ? Arrays.copyOf(places, 2 * n) : places;
-      places[n++] = place;
-      if (step > to - place) {
-        break;
-      }
+  /** Tells whether it makes little difference to any stretch in which piece it lies. */
+  boolean areAlike(long little) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (int i = 0; i < places.length && places[i] <= to - piece; i++) {
+      least = Math.min(least, sure[i]);
+      most = Math.max(most, sure[i]);
     }
-    for (Loop loop : floor.loops()) {
-      for (long corner : loop.x) {
-        if (corner > from && corner < to) {
-          places = n == places.length ? Arrays.copyOf(places, 2 * n) : places;
-          places[n++] = corner;
-        }
-      }
-    }
-    places = Arrays.copyOf(places, n + 1);
-    places[n] = to;
-    return Arrays.stream(places).sorted().distinct().toArray();
+    return most - least <= little;
   }
 
-  /** The height of the lowest section just before a place and just after it. */
-  private double height(long place) {
-    return Math.min(height(place, 0), height(place, 1));
+  private int lastBefore(long place) {
+    int found = Arrays.binarySearch(places, place);
+    int index = found < 0 ? -found - 2 : found;
+    while (index > 0 && places[index - 1] == place) {
+      index--;
+    }
+    return index;
   }
 
-  /** As seen from before (0) or after (1) the place; infinite beyond the floor's ends. */
+  /** The lowest section as seen from before (0) or after (1) a place; infinite beyond the floor's ends. */
   private double height(long place, int after) {
-    double[] walls = new double[8];
     int n = 0;
-    for (Loop loop : floor.loops()) {
+    for (Loop loop : loops) {
       for (int i = 0; i < loop.size(); i++) {
         int next = i + 1 < loop.size() ? i + 1 : 0;
         long left = Math.min(loop.x[i], loop.x[next]);

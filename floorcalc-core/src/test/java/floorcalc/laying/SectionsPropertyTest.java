@@ -46,7 +46,7 @@ class SectionsPropertyTest {
     Loop floor = floor(random, corners);
     long from = random.nextInt(3000) * MM;
     long to = from + (1 + random.nextInt(1999)) * MM;
-    long sure = new Sections(new Patch(floor, List.of())).surest(from, to, piece * MM);
+    long sure = new Sections(new Patch(floor, List.of()), 0, 5000 * MM, piece * MM).highestIn(from, to);
     double least = Double.MAX_VALUE;
     for (int i = 0; i < 200; i++) {
       // Pieces of just the length and of more, that lie in the floor and reach into the stretch.
