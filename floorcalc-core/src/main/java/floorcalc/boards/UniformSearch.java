@@ -24,7 +24,7 @@ final class UniformSearch {
   private static final double UNLIKELY = 0.2;
   private static final double EASY = 0.1;
   /** Rounds of prices before each placing anew. */
-  private static final int[] ROUNDS = {1, 20, 60, 200};
+  private static final int[] ROUNDS = {6, 20, 60, 200};
   private static final Placing[] PLACINGS = {Placing.HABIT, Placing.RANDOM, Placing.PATH};
   private static final int MIXED_EVERY = 5;
   /** Ways looked for with fewer patterns and with wider offsets, once the boards are found. */

@@ -30,7 +30,7 @@ import org.openjdk.jmh.annotations.Warmup;
  * What it costs to plan a floor, from a cupboard to a sports hall: one room out of square, laid along its longest wall with
  * boards of 2200 by 185 by common practice.
  */
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode({Mode.AverageTime, Mode.SampleTime})
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @State(Scope.Benchmark)
 @Warmup(iterations = 3, time = 2)
@@ -57,8 +57,13 @@ public class PlanningBenchmark {
     plan = FloorLaying.of(job);
   }
 
-  /** A room for about so many boards. */
-  static FloorJob job(int boards) {
+  /**
+   * Makes the job of laying a room.
+   *
+   * @param boards how many boards it needs, about
+   * @return the job, not null
+   */
+  public static FloorJob job(int boards) {
     long rows = Math.round(Math.sqrt(0.75 * boards * BOARD / WIDTH));
     long length = Math.round(0.97 * boards * BOARD / rows);
     long depth = rows * WIDTH - 40;
