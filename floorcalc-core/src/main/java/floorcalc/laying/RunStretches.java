@@ -47,7 +47,7 @@ final class RunStretches {
   List<Stretch> all() {
     long[] low = Contacts.within(run.lowContacts(), from, to);
     long[] high = Contacts.within(run.highContacts(), from, to);
-    if (isAll(low) && isAll(high)) {
+    if (isAllButShortEnds(Contacts.shared(low, high))) {
       return List.of(new Stretch(Length.ofNanometres(to - from), pitch, Edges.BOTH));
     }
     long[] places = places(low, high);
@@ -64,8 +64,10 @@ final class RunStretches {
     return parts.stream().filter(part -> part.edges != Edges.NONE).flatMap(this::stretches).toList();
   }
 
-  private boolean isAll(long[] contacts) {
-    return contacts.length == 2 && contacts[0] == from && contacts[1] == to;
+  /** Tells whether both lines are met all along, but for ends shorter than any piece. */
+  private boolean isAllButShortEnds(long[] both) {
+    long end = Math.max(1, minimumPiece);
+    return both.length == 2 && both[0] - from < end && to - both[1] < end;
   }
 
   private long[] places(long[] low, long[] high) {
