@@ -6,10 +6,12 @@ import floorcalc.flatness.GridFlatness;
 import floorcalc.flatness.GridGap;
 import floorcalc.flatness.LevelFault;
 import floorcalc.flatness.Levels;
+import floorcalc.flatness.PreparationOptions;
 import floorcalc.flatness.Profile;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.SpanCheck;
 import floorcalc.flatness.SpanLimit;
+import floorcalc.flatness.SubfloorPreparation;
 import floorcalc.flatness.ToleranceSet;
 import floorcalc.measure.Length;
 import floorcalc.working.Calculated;
@@ -17,6 +19,8 @@ import floorcalc.working.Finding;
 import floorcalc.working.Outcome;
 import floorcalc.working.Severity;
 import floorcalc.working.Source;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -144,7 +148,26 @@ final class FlatnessCheck {
       rows.doubted(found);
     } else {
       rows.found(found);
+      if (flat.gaps().stream().anyMatch(gap -> gap.gap().compareTo(gap.allowed()) > 0)) {
+        report.findings.add(toFill(levels));
+      }
     }
+  }
+
+  /** What filling alone would take: no more than to tell how much work it is. */
+  private Finding toFill(Levels levels) {
+    SubfloorPreparation filled = SubfloorPreparation.of(levels, set, PreparationOptions.fillOnly()).value();
+    int spots = filled.toFill().size();
+    return new Finding("subfloor-to-fill", Severity.NOTE, "heights", "filled and nothing ground, the floor keeps '" + set.name()
+        + "' with " + litres(filled.fillerLitres()) + " of filler over " + spots + (spots == 1 ? " reading" : " readings") + ", at most "
+        + filled.deepestFilling() + " deep, not the " + litres(filled.worstDepthTimesArea())
+        + " of the worst depth times the area; ground high spots take less filler: ask for the levels alone where, and how deep",
+        Source.DEFINITION);
+  }
+
+  /** Rounded up to a tenth of a litre. */
+  private static String litres(BigDecimal volume) {
+    return volume.setScale(1, RoundingMode.CEILING).toPlainString() + " litres";
   }
 
   private SpanLimit limitOf(Length span) {

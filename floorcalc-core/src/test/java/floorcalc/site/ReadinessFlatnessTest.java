@@ -143,6 +143,21 @@ class ReadinessFlatnessTest {
     assertThat(rows.get(2).where()).as("10 in lies between the readings of the grid").startsWith("line A");
   }
 
+  /**
+   * 3 mm may be 2 mm, so one reading is filled by 1 mm; it stands for 0.5 m by 0.5 m: 0.25 litres. The worst depth times the area is
+   * 3 mm over 3 m by 1 m, 9 litres.
+   */
+  @Test
+  void whatFillingTakesIsSaid() {
+    Readiness readiness = judge(lines()
+        .withHeights(grid("500", "0 0 0 0 0 0 0", "0 0 0 -3 0 0 0", "0 0 0 0 0 0 0")));
+    assertThat(readiness.findings()).filteredOn(finding -> finding.code().equals("subfloor-to-fill")).singleElement()
+        .satisfies(finding -> assertThat(finding.message()).contains("0.3 litres of filler over 1 reading, at most 1 mm deep",
+            "not the 9.0 litres of the worst depth"));
+    Readiness flat = judge(lines().withHeights(grid("500", "0 0 0 0 0 0 0", "0 0 0 -1 0 0 0", "0 0 0 0 0 0 0")));
+    assertThat(flat.findings()).noneMatch(finding -> finding.code().equals("subfloor-to-fill"));
+  }
+
   @Test
   void scatteredHeightsAreNotJudgedButShow() {
     Readiness readiness = judge(lines().withHeights(List.of(SpotLevel.of(mm("0"), mm("0"), mm("0")),
