@@ -66,6 +66,10 @@ class FloorPlannerPropertyTest {
     assertThat(plan.order().boardsUsed()).isEqualTo(plan.boards().size()).isPositive();
     assertThat(plan.order().boardsAtLeast()).isBetween(1, plan.order().boardsUsed());
     assertThat(plan.ledger().difference()).isEqualTo(Area.ZERO);
+    assertThat(plan.order().packsAtLeast()).isBetween(0, plan.order().packs());
+    if (any.job().board().pack().size() == 1 && plan.order().provenFewest()) {
+      assertThat(plan.order().provenFewestPacks()).isTrue();
+    }
     SawnBoards sawn = SawnBoards.of(any.job(), plan);
     sawn.assertSameAs(plan.ledger());
     sawn.assertSameAs(plan.figures().orElseThrow());

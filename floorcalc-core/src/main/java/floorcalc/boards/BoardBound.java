@@ -172,7 +172,7 @@ public final class BoardBound {
   }
 
   /** What the stretches add up to. */
-  private record Sums(long along, long pieces, BigInteger enlarged, Area rest) {
+  record Sums(long along, long pieces, BigInteger enlarged, Area rest) {
 
     static Sums of(List<List<Stretch>> stretches, Area rest, Stock stock) {
       StripSharing sharing = StripSharing.of(stretches, stock);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Looks ahead for joints that need few boards: many ways of laying are carried from run to run side by side, and only
@@ -38,17 +39,36 @@ final class JointSearch {
     this.joints = runs.stream().mapToLong(run -> run.span() / shortest + 2).sum();
   }
 
-  RunLayout best() {
-    return runs.isEmpty() ? new RunLayout(runs, stock, new long[0][], 0) : layout(calmer(search(affordable(WIDTH))));
+  /**
+   * Layouts worth cutting, the one preferred first. For boards of several lengths these are the one with the fewest packs, and
+   * among them the fewest boards, and the one that uses up the packs most evenly, with and without more care for patterns.
+   */
+  List<RunLayout> proposals() {
+    if (runs.isEmpty()) {
+      return List.of(new RunLayout(runs, stock, new long[0][], 0));
+    }
+    List<Layer> ways = search(affordable(WIDTH));
+    Layer best = best(ways);
+    List<Layer> found = new ArrayList<>(List.of(best));
+    if (best.patterns > 0 && affordable(CALM_WIDTH) >= CALM_WIDTH) {
+      patternPenalty = PATTERN_WHEN_CALM;
+      List<Layer> calm = search(CALM_WIDTH);
+      ways = Stream.concat(ways.stream(), calm.stream()).toList();
+      found.add(best(calm));
+    }
+    if (stock.isUniform()) {
+      return List.of(layout(calmer(found)));
+    }
+    Layer fewest = ways.stream().min(Comparator.<Layer>comparingInt(way -> way.breaches).thenComparingInt(way -> stock.packs(way.opened))
+        .thenComparingInt(way -> Arrays.stream(way.opened).sum()).thenComparingInt(way -> way.patterns)).orElseThrow();
+    found.add(0, fewest);
+    return found.stream().distinct().map(this::layout).toList();
   }
 
-  /** Another way with as few boards and fewer H and stair patterns, if one is found. */
-  private Layer calmer(Layer best) {
-    if (best.patterns == 0 || affordable(CALM_WIDTH) < CALM_WIDTH) {
-      return best;
-    }
-    patternPenalty = PATTERN_WHEN_CALM;
-    Layer calm = search(CALM_WIDTH);
+  /** The second of two ways if it takes as few boards and makes fewer H and stair patterns. */
+  private Layer calmer(List<Layer> ways) {
+    Layer best = ways.get(0);
+    Layer calm = ways.get(ways.size() - 1);
     boolean better = calm.breaches <= best.breaches && calm.patterns < best.patterns
         && stock.weight(calm.opened) <= stock.weight(best.opened);
     return better ? calm : best;
@@ -68,7 +88,7 @@ final class JointSearch {
     return new RunLayout(runs, stock, found, best.breaches);
   }
 
-  private Layer search(int width) {
+  private List<Layer> search(int width) {
     List<Layer> ways = List.of(Layer.first(stock));
     for (int index = 0; index < runs.size(); index++) {
       List<Layer> next = new ArrayList<>();
@@ -80,6 +100,10 @@ final class JointSearch {
       }
       ways = keep(next, width);
     }
+    return ways;
+  }
+
+  private Layer best(List<Layer> ways) {
     Layer best = ways.get(0);
     for (Layer way : ways) {
       if (finalRank(way) < finalRank(best)) {
@@ -127,28 +151,23 @@ final class JointSearch {
         penalty += BREACH * Math.max(0, 1 - shorter / stock.minimumPiece);
       }
     }
-    int patterns = way.patterns + (makesPattern(run, index, joints, way) ? 1 : 0);
+    int patterns = way.patterns + patterns(run, index, joints, way);
     Layer layer = new Layer(way, joints, hand.opened, hand.forStarts, hand.forEnds, way.breaches + broken, patterns,
         penalty + patternPenalty * (patterns - way.patterns));
     layer.rank(stock, runs.size() - 1 - index);
     return layer;
   }
 
-  /** Tells whether the joints are in line with those two rows back, or step on as evenly as the two rows before. */
-  private boolean makesPattern(Run run, int index, long[] joints, Layer way) {
+  /** Whether the joints are in line with those two rows back, or step on as evenly as the two rows before, and how often. */
+  private int patterns(Run run, int index, long[] joints, Layer way) {
     if (joints.length == 0 || run.neighbourCount() != 1) {
-      return false;
+      return 0;
     }
-    int first = run.neighbour(0);
-    Run between = runs.get(first);
+    int middle = run.neighbour(0);
+    Run between = runs.get(middle);
     if (between.neighbourCount() != 1) {
-      return false;
+      return 0;
     }
-    long[] middle = way.jointsBack(index - first);
-    long[] other = way.jointsBack(index - between.neighbour(0));
-    if (middle.length == 0 || other.length == 0) {
-      return false;
-    }
-    return Patterns.isPattern(joints[0], middle[0], other[0], stock.longest());
+    return Patterns.ofThree(joints, way.jointsBack(index - middle), way.jointsBack(index - between.neighbour(0)), stock);
   }
 }

@@ -1,10 +1,8 @@
 package floorcalc.boards;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
 
 /** End pieces or start pieces by length, the shortest first. */
 final class PairSet {
@@ -19,10 +17,18 @@ final class PairSet {
   /** The pieces of one sort on some of the boards. */
   static PairSet of(CuttingPlan plan, boolean[] boards, Ends sort) {
     List<PieceWanted> pieces = plan.pieces();
-    return new PairSet(pieces, IntStream.range(0, pieces.size())
-        .filter(i -> pieces.get(i).ends() == sort && boards[plan.boardOf(i)]).boxed()
-        .sorted(Comparator.<Integer>comparingLong(i -> pieces.get(i).span()).thenComparingInt(i -> i))
-        .mapToInt(i -> i).toArray());
+    // Length first, then place: both in one number, which is far from too large.
+    int count = pieces.size();
+    long[] keys = new long[count];
+    int found = 0;
+    for (int i = 0; i < count; i++) {
+      PieceWanted piece = pieces.get(i);
+      if (piece.ends() == sort && boards[plan.boardOf(i)]) {
+        keys[found++] = Math.addExact(Math.multiplyExact(piece.span(), count), i);
+      }
+    }
+    Arrays.sort(keys, 0, found);
+    return new PairSet(pieces, Arrays.stream(keys, 0, found).mapToInt(key -> (int) (key % count)).toArray());
   }
 
   int count() {

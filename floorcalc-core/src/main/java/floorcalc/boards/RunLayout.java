@@ -31,7 +31,7 @@ public final class RunLayout {
   RunLayout(List<Run> runs, Stock stock, long[][] joints, int breaches, long steps, PriceList prices) {
     this.joints = joints;
     this.breaches = breaches;
-    this.patterns = Patterns.count(runs, joints, stock.longest());
+    this.patterns = Patterns.count(runs, joints, stock);
     this.steps = steps;
     this.prices = prices;
   }
@@ -117,9 +117,10 @@ public final class RunLayout {
       enough = effort == SearchEffort.QUICK || done.test(search) || isCountedExactly(runs, stock);
     }
     if (proposals.isEmpty() || !enough) {
-      RunLayout ahead = new JointSearch(runs, stock).best();
-      proposals.add(proposals.isEmpty() ? ahead
-          : new RunLayout(runs, stock, ahead.joints, ahead.breaches, 0, proposals.get(0).prices));
+      PriceList prices = proposals.isEmpty() ? null : proposals.get(0).prices;
+      for (RunLayout ahead : new JointSearch(runs, stock).proposals()) {
+        proposals.add(new RunLayout(runs, stock, ahead.joints, ahead.breaches, 0, prices));
+      }
     }
     return List.copyOf(proposals);
   }
@@ -213,9 +214,10 @@ public final class RunLayout {
   /**
    * Returns how many rows make an H or a stair pattern with the two rows before them: joints in line with those two rows
    * back, or as far from the row before as that one from the row before it. Only rows that touch one run before them
-   * are looked at, and only their first joints, a board's length more or less.
+   * are looked at, and only their first joints, a board's length more or less; of boards of several lengths each joint
+   * that does so counts.
    *
-   * @return the number of rows
+   * @return the number of rows, or of joints
    */
   public int patterns() {
     return patterns;

@@ -57,6 +57,17 @@ final class Stock {
     return best;
   }
 
+  /** Whole packs that hold the boards opened, none to spare. */
+  int packs(int[] opened) {
+    int boards = 0;
+    int packs = 0;
+    for (int i = 0; i < opened.length; i++) {
+      boards += opened[i];
+      packs = Math.max(packs, (opened[i] + perPack[i] - 1) / perPack[i]);
+    }
+    return Math.max(packs, (boards + boardsPerPack - 1) / boardsPerPack);
+  }
+
   /** Boards opened, weighed so that packs come out even: for one length this is their number. */
   double weight(int[] opened) {
     if (opened.length == 1) {

@@ -2,6 +2,7 @@ package floorcalc.laying;
 
 import floorcalc.measure.Length;
 import floorcalc.plan.Check;
+import floorcalc.plan.PlanFigures;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleKey;
 import floorcalc.rules.RuleValue;
@@ -20,16 +21,14 @@ final class Checks {
     this.rules = rules;
   }
 
-  static List<Check> of(JobLaying laying, Breaches breaches) {
+  static List<Check> of(JobLaying laying, Breaches breaches, PlanFigures figures) {
     Checks list = new Checks(laying.job().rules());
     list.least("narrowest-row", "narrowest row", breaches.narrowestRow(), LayingRules.MINIMUM_ROW_WIDTH);
     list.least("shortest-piece", "shortest start or end piece", breaches.shortestPiece(), LayingRules.MINIMUM_END_PIECE);
     list.least("joint-offset", "smallest joint offset between touching rows", breaches.smallestOffset(),
         LayingRules.MINIMUM_JOINT_OFFSET);
-    list.none("joints-in-line", "joints in line with one row between (H pattern)",
-        breaches.layouts.stream().mapToInt(layout -> layout.inLine().size()).sum());
-    list.none("joints-in-steps", "joints in equal steps over three rows or more (stair pattern)",
-        breaches.layouts.stream().mapToInt(layout -> layout.stairs().size()).sum());
+    list.none("joints-in-line", "joints in line with one row between (H pattern)", figures.inLine());
+    list.none("joints-in-steps", "joints in equal steps over three rows or more (stair pattern)", figures.stairs());
     for (BayPlan plan : laying.bays()) {
       Frame frame = plan.bay().frame();
       Loop shell = frame.floor.get(0);

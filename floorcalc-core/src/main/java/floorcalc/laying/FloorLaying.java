@@ -1,11 +1,13 @@
 package floorcalc.laying;
 
 import floorcalc.boards.BoardBound;
+import floorcalc.boards.PackBound;
 import floorcalc.boards.SearchEffort;
 import floorcalc.outline.ExpansionGap;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
+import floorcalc.plan.PlanFigures;
 import floorcalc.rules.LayingRules;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
@@ -65,12 +67,15 @@ public final class FloorLaying {
     working.add(new Worked("boards", bound.steps()));
     // A plan that breaks a rule may take fewer boards than any that keeps them all: the bound then says no more than that.
     int atLeast = breaches.found.isEmpty() ? bound.value() : Math.min(bound.value(), laying.cutting().boardCount());
-    OrderMaker order = OrderMaker.of(laying, atLeast);
+    Calculated<Integer> packs = PackBound.of(parts.stretches, parts.rest, parts.floor, job.board(), rules, atLeast);
+    OrderMaker order = OrderMaker.of(laying, atLeast, breaches.found.isEmpty() ? packs
+        : Calculated.of(Math.min(packs.value(), laying.packs()), packs.steps()));
     working.addAll(order.working());
     findings.addAll(order.findings());
+    PlanFigures figures = Figures.of(laying, breaches.layouts);
     return new FloorPlan(job.title(), bays, maker.boards(), order.order(), order.ledger(), order.materials(), List.of(),
-        Checks.of(laying, breaches), breaches.found, findings, Cautions.of(job), working,
-        Optional.of(Figures.of(laying, breaches.layouts)));
+        Checks.of(laying, breaches, figures), breaches.found, findings, Cautions.of(job), working,
+        Optional.of(figures));
   }
 
   private static List<Finding> about(String where, List<Finding> findings) {

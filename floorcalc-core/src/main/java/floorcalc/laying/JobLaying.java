@@ -5,13 +5,19 @@ import floorcalc.boards.PieceWanted;
 import floorcalc.boards.Run;
 import floorcalc.boards.RunLayout;
 import floorcalc.joints.JointPattern;
+import floorcalc.materials.PackOrder;
+import floorcalc.measure.Length;
 import floorcalc.plan.FloorJob;
+import floorcalc.rules.LayingRules;
+import floorcalc.working.Calculated;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A whole job laid: rooms cut into rows, joints found, pieces cut from boards. Of the ways tried the one is kept that
- * breaks fewest rules, then opens fewest boards, then makes the nicer floor: fewest H and stair patterns, the larger smallest
+ * breaks fewest rules, then takes fewest packs and of these fewest boards, then makes the nicer floor: fewest H and stair patterns, the larger smallest
  * offset, fewest cuts, the longest leftover; of equal ones the first, or among fixed patterns the one with fewest pieces.
  */
 record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout joints, List<List<ShapedPiece>> pieces,
@@ -88,10 +94,11 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     return new JobLaying(job, rooms, runs, joints, pieces, CuttingPlan.of(wanted, job.board(), job.rules()));
   }
 
-  /** Less is better: rules broken, packs, then what makes the nicer floor. */
+  /** Less is better: rules broken, packs, boards, then what makes the nicer floor. As many boards of one length are as many packs. */
   private int compareTo(JobLaying other) {
     int order = Integer.compare(joints.breaches(), other.joints.breaches());
-    order = order == 0 ? Double.compare(packs(), other.packs()) : order;
+    order = order == 0 && job.board().pack().size() > 1 ? Integer.compare(packs(), other.packs()) : order;
+    order = order == 0 ? Integer.compare(cutting.boardCount(), other.cutting.boardCount()) : order;
     return order == 0 ? Figures.of(this).compareNiceness(Figures.of(other)) : order;
   }
 
@@ -100,14 +107,18 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     return order < 0 || order == 0 && cutting.pieces().size() < other.cutting.pieces().size();
   }
 
-  /** Packs opened, as a fraction of the length that runs out first. */
-  double packs() {
+  /** Whole packs to order, for the spare boards too. */
+  int packs() {
+    return order().value().packs();
+  }
+
+  Calculated<PackOrder> order() {
     int[] opened = cutting.boardsPerLength();
-    double most = 0;
+    Map<Length, Integer> used = new LinkedHashMap<>();
     for (int i = 0; i < opened.length; i++) {
-      most = Math.max(most, (double) opened[i] / job.board().pack().get(i).perPack());
+      used.put(job.board().lengths().get(i), opened[i]);
     }
-    return most;
+    return PackOrder.of(job.board(), used, job.rules().get(LayingRules.SPARE_SHARE));
   }
 
   List<BayPlan> bays() {

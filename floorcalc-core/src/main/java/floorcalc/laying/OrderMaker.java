@@ -12,32 +12,25 @@ import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Worked;
 import java.math.BigDecimal;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** The order, the order list and the waste ledger of a laid job, with their working. */
 record OrderMaker(Order order, WasteLedger ledger, List<MaterialLine> materials, List<Finding> findings,
     List<Worked> working) {
 
-  static OrderMaker of(JobLaying laying, int atLeast) {
-    BoardGoods goods = laying.job().board();
-    LayingRules rules = laying.job().rules();
-    int[] opened = laying.cutting().boardsPerLength();
-    Map<Length, Integer> used = new LinkedHashMap<>();
-    for (int i = 0; i < opened.length; i++) {
-      used.put(goods.lengths().get(i), opened[i]);
-    }
-    Calculated<PackOrder> packs = PackOrder.of(goods, used, rules.get(LayingRules.SPARE_SHARE));
+  static OrderMaker of(JobLaying laying, int atLeast, Calculated<Integer> packsAtLeast) {
+    Calculated<PackOrder> packs = laying.order();
     WasteLedger ledger = ledger(laying, packs.value());
     PackOrder order = packs.value();
     MaterialLine boards = new MaterialLine("boards", order.boardsUsed() + " boards cut or laid whole, "
         + ledger.laid().toSquareMetreString(2) + " m² of floor", BigDecimal.valueOf(order.packs()), "pack",
         packs.steps());
     return new OrderMaker(
-        new Order(order.boardsUsed(), atLeast, order.spare(), order.packs(), order.boardsInPacks()), ledger,
+        new Order(order.boardsUsed(), atLeast, order.spare(), order.packs(), order.boardsInPacks(),
+            packsAtLeast.value()), ledger,
         List.of(boards), packs.findings(),
-        List.of(new Worked("packs", packs.steps()), new Worked("waste", ledger.explained().steps())));
+        List.of(new Worked("packs", packs.steps()), new Worked("least packs", packsAtLeast.steps()),
+            new Worked("waste", ledger.explained().steps())));
   }
 
   private static WasteLedger ledger(JobLaying laying, PackOrder order) {

@@ -15,22 +15,25 @@ import java.util.List;
  * @param rows the rows of each room
  * @param firstRows the width of the first row of each bay
  * @param boards boards opened
- * @param packs packs opened, as a fraction of the length that runs out first
+ * @param packs whole packs to order
  * @param apart how often joints are set against the rules
- * @param breaks how often any rule is broken, strips at stops that are too narrow counted too
+ * @param compromises how often a rule is broken that pieces and rows are held against
+ * @param breaks the same, strips at stops that are too narrow counted too
  * @param strip the narrowest strip at any stop
  */
-record RowsTried(List<RoomRows> rows, List<Length> firstRows, int boards, double packs, int apart, int breaks,
-    Length strip) {
+record RowsTried(List<RoomRows> rows, List<Length> firstRows, int boards, int packs, int apart, int compromises,
+    int breaks, Length strip) {
   private static final Comparator<RowsTried> FEWEST =
-      Comparator.comparingDouble(RowsTried::packs).thenComparing(RowsTried::strip, Comparator.reverseOrder());
-  /** Joints against the rules last, then fewest packs first, then the widest narrowest strip. */
+      Comparator.comparingInt(RowsTried::packs).thenComparingInt(RowsTried::boards)
+          .thenComparing(RowsTried::strip, Comparator.reverseOrder());
+  /** Joints against the rules last, then fewest packs and fewest boards first, then the widest narrowest strip. */
   static final Comparator<RowsTried> BEST_FIRST = Comparator.comparingInt(RowsTried::apart).thenComparing(FEWEST);
 
   static RowsTried of(List<RoomRows> rows, JobLaying laying) {
     List<StartLine> lines = laying.bays().stream().map(plan -> plan.startLine().value()).toList();
+    int compromises = Breaches.of(laying).found.size();
     return new RowsTried(rows, lines.stream().map(StartLine::firstRowWidth).toList(), laying.cutting().boardCount(),
-        laying.packs(), laying.joints().breaches(), Breaches.of(laying).found.size() + lines.stream().mapToInt(RowsTried::narrow).sum(),
+        laying.packs(), laying.joints().breaches(), compromises, compromises + lines.stream().mapToInt(RowsTried::narrow).sum(),
         lines.stream().map(StartLine::narrowestStrip).reduce(laying.job().board().laidPitch(), Length::min));
   }
 
@@ -38,9 +41,13 @@ record RowsTried(List<RoomRows> rows, List<Length> firstRows, int boards, double
     return (int) line.strips().stream().filter(strip -> strip.width().compareTo(line.minimum()) < 0).count();
   }
 
-  /** Tells whether this breaks no more rules than another and takes fewer packs, or as many with a wider narrowest strip. */
+  /**
+   * Tells whether this breaks no more rules than another and takes fewer packs, as many with fewer boards, or as many of both
+   * with a wider narrowest strip.
+   */
   boolean beats(RowsTried other) {
-    return apart <= other.apart && breaks <= other.breaks && FEWEST.compare(this, other) < 0;
+    return apart <= other.apart && compromises <= other.compromises && breaks <= other.breaks
+        && FEWEST.compare(this, other) < 0;
   }
 
   boolean isAlong(RowsTried other) {

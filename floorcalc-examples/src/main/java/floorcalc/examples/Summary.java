@@ -27,7 +27,8 @@ final class Summary {
     line("boards", order.boardsUsed() + (order.provenFewest() ? ", proven fewest for these rows and rules"
         : ", at least " + order.boardsAtLeast() + " for these rows and rules"));
     line("packs", order.packs() + ", " + counted(order.boardsInPacks(), "board") + ": " + order.spare() + " to keep, "
-        + (order.boardsInPacks() - order.boardsUsed() - order.spare()) + " over");
+        + (order.boardsInPacks() - order.boardsUsed() - order.spare()) + " over" + (order.provenFewestPacks() ? ", proven fewest packs"
+        : order.packsAtLeast() > 0 ? ", at least " + counted(order.packsAtLeast(), "pack") : ""));
     plan.figures().ifPresent(figures -> {
       line("joints", figures.smallestOffset().map(offset -> "at least " + CompareCommand.millimetres(offset) + " apart, ")
           .orElse("none in rows that touch, ") + counted(figures.patterns(), "H or stair pattern"));
