@@ -45,13 +45,20 @@ public final class CuttingPlan {
    * @throws IllegalArgumentException if a piece is longer than the longest board or does not fit into its width
    */
   public static CuttingPlan of(List<PieceWanted> pieces, BoardGoods goods, LayingRules rules) {
-    Stock stock = new Stock(goods, rules);
-    CuttingPlan fewest = fewestBoards(pieces, stock, goods);
-    return stock.isUniform() ? PairsAnew.of(fewest, stock) : fewest;
+    return fewestBoards(pieces, goods, rules).pairedAnew(goods, rules);
   }
 
-  /** The fewest boards, whatever the cuts and the leftovers. */
-  static CuttingPlan fewestBoards(List<PieceWanted> pieces, Stock stock, BoardGoods goods) {
+  /**
+   * Cuts pieces from few boards, whatever the cuts and the leftovers.
+   *
+   * @param pieces the pieces in laying order, not null
+   * @param goods the boards, not null
+   * @param rules the rules, of which the saw kerf counts here; not null
+   * @return the plan, not null
+   * @throws IllegalArgumentException if a piece is longer than the longest board or does not fit into its width
+   */
+  public static CuttingPlan fewestBoards(List<PieceWanted> pieces, BoardGoods goods, LayingRules rules) {
+    Stock stock = new Stock(goods, rules);
     for (PieceWanted piece : pieces) {
       if (piece.span() > stock.longest() || piece.high() > stock.width) {
         throw new IllegalArgumentException("a piece " + piece.length() + " long that ends "
@@ -75,6 +82,18 @@ public final class CuttingPlan {
       best = ahead.boardCount() < best.boardCount() ? ahead : best;
     }
     return best;
+  }
+
+  /**
+   * Pairs end and start pieces of full width anew, for fewer cuts and then for a longer leftover, with no more boards.
+   *
+   * @param goods the boards that this plan was made for, not null
+   * @param rules the rules that this plan was made for, not null
+   * @return the plan, or this one where nothing is gained, or for boards of several lengths; not null
+   */
+  public CuttingPlan pairedAnew(BoardGoods goods, LayingRules rules) {
+    Stock stock = new Stock(goods, rules);
+    return stock.isUniform() ? PairsAnew.of(this, stock) : this;
   }
 
   /** Cuts each piece from the board that it is to share. */

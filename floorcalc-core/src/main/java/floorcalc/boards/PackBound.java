@@ -41,7 +41,7 @@ public final class PackBound {
   /**
    * Returns the least number of packs.
    *
-   * @param stretches the stretches of runs, not null
+   * @param stretches the stretches of each run, not null
    * @param rest the floor of runs without a stretch, not null
    * @param floor the whole floor that is laid, not null
    * @param goods the boards, not null
@@ -49,8 +49,8 @@ public final class PackBound {
    * @param boardsAtLeast boards that no plan can do without, not negative
    * @return the packs, with the step {@code packs-at-least}; not null
    */
-  public static Calculated<Integer> of(List<Stretch> stretches, Area rest, Area floor, BoardGoods goods, LayingRules rules,
-      int boardsAtLeast) {
+  public static Calculated<Integer> of(List<List<Stretch>> stretches, Area rest, Area floor, BoardGoods goods,
+      LayingRules rules, int boardsAtLeast) {
     Stock stock = new Stock(goods, rules);
     BoardBound.Sums sums = BoardBound.Sums.of(stretches, rest, stock);
     RuleValue<BigDecimal> share = rules.get(LayingRules.SPARE_SHARE);

@@ -145,7 +145,7 @@ public final class RunLayout {
         place = next;
       }
     }
-    return CuttingPlan.fewestBoards(wanted, new Stock(goods, rules), goods).boardCount();
+    return CuttingPlan.fewestBoards(wanted, goods, rules).boardCount();
   }
 
   /**

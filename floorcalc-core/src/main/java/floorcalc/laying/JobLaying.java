@@ -52,11 +52,11 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
       JobLaying laying = laid(job, rooms, runs, layout);
       best = best == null || laying.compareTo(best) < 0 ? laying : best;
       if (best.joints.breaches() == 0 && best.cutting.boardCount() <= fewest(job, runs)) {
-        return best;
+        return best.pairedAnew();
       }
     }
     JobLaying byHabit = laid(job, rooms, runs, RunLayout.habit(runs, job.board(), job.rules()));
-    return byHabit.compareTo(best) < 0 ? byHabit : best;
+    return (byHabit.compareTo(best) < 0 ? byHabit : best).pairedAnew();
   }
 
   /** The boards that runs of full width take at least, by length. */
@@ -78,7 +78,7 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
         best = laying;
       }
     }
-    return best;
+    return best.pairedAnew();
   }
 
   private static JobLaying laid(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout joints) {
@@ -91,7 +91,7 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
         ofBay.forEach(piece -> wanted.add(piece.wanted()));
       }
     }
-    return new JobLaying(job, rooms, runs, joints, pieces, CuttingPlan.of(wanted, job.board(), job.rules()));
+    return new JobLaying(job, rooms, runs, joints, pieces, CuttingPlan.fewestBoards(wanted, job.board(), job.rules()));
   }
 
   /** Less is better: rules broken, packs, boards, then what makes the nicer floor. As many boards of one length are as many packs. */
@@ -99,7 +99,12 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     int order = Integer.compare(joints.breaches(), other.joints.breaches());
     order = order == 0 && job.board().pack().size() > 1 ? Integer.compare(packs(), other.packs()) : order;
     order = order == 0 ? Integer.compare(cutting.boardCount(), other.cutting.boardCount()) : order;
-    return order == 0 ? Figures.of(this).compareNiceness(Figures.of(other)) : order;
+    return order == 0 ? Figures.of(pairedAnew()).compareNiceness(Figures.of(other.pairedAnew())) : order;
+  }
+
+  /** With fewer cuts and a longer leftover where that takes no board more; only what is kept or held against another needs it. */
+  private JobLaying pairedAnew() {
+    return new JobLaying(job, rooms, runs, joints, pieces, cutting.pairedAnew(job.board(), job.rules()));
   }
 
   boolean isBetterThan(JobLaying other) {

@@ -23,7 +23,7 @@ class PackBoundTest {
     LayingRules rules = RuleSet.COMMON_PRACTICE.forBoard(GOODS.thickness(), GOODS.coverWidth())
         .with(LayingRules.SPARE_SHARE, new BigDecimal(spareShare), Source.GIVEN);
     Length row = Length.ofMillimetres(length);
-    return PackBound.of(Collections.nCopies(rows, Stretch.full(row, WIDTH)), Area.ZERO, row.times(WIDTH).multipliedBy(rows), GOODS,
+    return PackBound.of(Collections.nCopies(rows, List.of(Stretch.full(row, WIDTH))), Area.ZERO, row.times(WIDTH).multipliedBy(rows), GOODS,
         rules, boardsAtLeast);
   }
 
@@ -55,7 +55,7 @@ class PackBoundTest {
     // 2 m² beside it: (10 * 103 * 203 + 2 000 000) / 203 = 10882 long, 6 * 1803 = 10818 of three packs and one short board more.
     LayingRules rules = RuleSet.COMMON_PRACTICE.forBoard(GOODS.thickness(), GOODS.coverWidth())
         .with(LayingRules.SPARE_SHARE, BigDecimal.ZERO, Source.GIVEN);
-    List<Stretch> stretches = Collections.nCopies(10, Stretch.full(Length.ofMillimetres(100), WIDTH));
+    List<List<Stretch>> stretches = Collections.nCopies(10, List.of(Stretch.full(Length.ofMillimetres(100), WIDTH)));
     Area odd = Area.ofSquareMillimetres(2_000_000);
     Calculated<Integer> packs = PackBound.of(stretches, odd, odd, GOODS, rules, 0);
     assertThat(packs.value()).isEqualTo(3);

@@ -23,7 +23,6 @@ class PairsAnewPropertyTest {
   private static final BoardGoods GOODS =
       BoardGoods.of(Length.ofMillimetres(2000), Length.ofMillimetres(200), Length.ofMillimetres(14), 5);
   private static final LayingRules RULES = RuleSet.COMMON_PRACTICE.forBoard(GOODS.thickness(), GOODS.coverWidth());
-  private static final Stock STOCK = new Stock(GOODS, RULES);
 
   /** Lengths by the hundred or what is left beside them, so that many pairs fill their board. */
   @Provide
@@ -96,7 +95,7 @@ class PairsAnewPropertyTest {
     for (int i = 0; i < others.size(); i++) {
       all.add((i * 3) % (all.size() + 1), others.get(i));
     }
-    CuttingPlan before = CuttingPlan.fewestBoards(all, STOCK, GOODS);
+    CuttingPlan before = CuttingPlan.fewestBoards(all, GOODS, RULES);
     CuttingPlan after = CuttingPlan.of(all, GOODS, RULES);
     assertThat(Found.of(after)).isLessThanOrEqualTo(Found.of(before));
     for (int i = 0; i < all.size(); i++) {
