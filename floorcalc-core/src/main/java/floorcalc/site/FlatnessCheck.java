@@ -11,8 +11,10 @@ import floorcalc.flatness.Profile;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.SpanCheck;
 import floorcalc.flatness.SpanLimit;
+import floorcalc.flatness.SpotLevel;
 import floorcalc.flatness.SubfloorPreparation;
 import floorcalc.flatness.ToleranceSet;
+import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
@@ -24,6 +26,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The flatness of a floor by all that was read: lines of heights, heights on a grid, gaps under an edge. For each span of the set
@@ -35,12 +38,17 @@ final class FlatnessCheck {
   private static final Comparator<GapReading> BY_SPAN = Comparator.comparing(GapReading::span)
       .thenComparing(GapReading::gap).thenComparing(GapReading::where);
 
+  /** As much of the floor as this must lie within what was read, or it is said: a floor is not flat where nobody read it. */
+  private static final double MOST = 0.75;
+
   private final SiteParts site;
+  private final Area area;
   private final ToleranceSet set;
   private final Report report;
   private final FlatnessRows rows;
 
-  FlatnessCheck(SiteParts site, Report report) {
+  FlatnessCheck(SiteParts site, Area area, Report report) {
+    this.area = area;
     this.site = site;
     this.set = site.flatness;
     this.report = report;
@@ -120,6 +128,7 @@ final class FlatnessCheck {
     report.findings.addAll(Report.at("heights", doubts));
     report.findings.add(new Finding("floor-falls", Severity.NOTE, "heights", "the floor falls by " + levels.plane().value().fall()
         + " over the heights read; level is another question than flat, and no limit is held against it", Source.DEFINITION));
+    partOf(levels);
     if (!levels.isGrid()) {
       rows.silent("heights", levels.toString(), "read the floor on a grid parallel to x and y, or along lines: no edge can be"
           + " laid along heights that are scattered");
@@ -129,6 +138,20 @@ final class FlatnessCheck {
     } else {
       grid(levels, doubts);
     }
+  }
+
+  /** Says how much of the floor lies within the heights, if that is little. */
+  private void partOf(Levels levels) {
+    Area within = extent(levels, spot -> spot.place().x()).times(extent(levels, spot -> spot.place().y()));
+    if (within.toSquareMetres() < MOST * area.toSquareMetres()) {
+      report.findings.add(doubt("heights-of-part", "heights", "the heights were read over " + within.toSquareMetreString(1) + " m² of "
+          + area.toSquareMetreString(1) + " m²; beyond them nothing is judged: read the floor up to its walls"));
+    }
+  }
+
+  private static Length extent(Levels levels, Function<SpotLevel, Length> along) {
+    List<Length> places = levels.spots().stream().map(along).sorted().toList();
+    return places.get(places.size() - 1).minus(places.get(0));
   }
 
   private void grid(Levels levels, List<Finding> doubts) {

@@ -44,7 +44,7 @@ public final class Readiness {
     MoistureCheck moisture = new MoistureCheck(floor, site, report);
     moisture.subfloor();
     moisture.boards();
-    new FlatnessCheck(site, report).add();
+    new FlatnessCheck(site, floor.area(), report).add();
     new MovementCheck(floor, site, report).add();
     List<Finding> findings = report.findings.stream().distinct().toList();
     return Calculated.of(new Readiness(floor.room(), report.judgements, findings),

@@ -158,6 +158,17 @@ class ReadinessFlatnessTest {
     assertThat(flat.findings()).noneMatch(finding -> finding.code().equals("subfloor-to-fill"));
   }
 
+  /** 3 m by 1 m of 15.2 m²; 4 m by 3.5 m are 14 m², nearly all. */
+  @Test
+  void heightsOfAPartOfTheFloorAreSaidToBe() {
+    Readiness part = judge(lines().withHeights(grid("500", "0 0 0 0 0 0 0", "0 0 0 0 0 0 0", "0 0 0 0 0 0 0")));
+    assertThat(part.findings()).filteredOn(finding -> finding.code().equals("heights-of-part")).singleElement()
+        .satisfies(finding -> assertThat(finding.message()).contains("over 3.0 m² of 15.2 m²"));
+    String[] rows = new String[8];
+    java.util.Arrays.fill(rows, "0 0 0 0 0 0 0 0 0");
+    assertThat(judge(lines().withHeights(grid("500", rows))).findings()).noneMatch(finding -> finding.code().equals("heights-of-part"));
+  }
+
   @Test
   void scatteredHeightsAreNotJudgedButShow() {
     Readiness readiness = judge(lines().withHeights(List.of(SpotLevel.of(mm("0"), mm("0"), mm("0")),

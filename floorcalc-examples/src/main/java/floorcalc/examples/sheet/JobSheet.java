@@ -39,7 +39,7 @@ public final class JobSheet {
   private String write() {
     head();
     new Glance(html, figures, job, plan).write();
-    new SiteSection(html, figures, plan).write();
+    new SiteSection(html, figures, job, plan).write();
     new Verdicts(html, figures, plan).write();
     CutCard card = CutCard.of(job, plan);
     Map<String, Rest> kept = new HashMap<>();

@@ -1,6 +1,7 @@
 package floorcalc.examples.sheet;
 
 import floorcalc.plan.Check;
+import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.working.Judgement;
 import floorcalc.working.Outcome;
@@ -13,11 +14,13 @@ import java.util.Map;
 final class SiteSection {
   private final Html html;
   private final Figures figures;
+  private final FloorJob job;
   private final FloorPlan plan;
 
-  SiteSection(Html html, Figures figures, FloorPlan plan) {
+  SiteSection(Html html, Figures figures, FloorJob job, FloorPlan plan) {
     this.html = html;
     this.figures = figures;
+    this.job = job;
     this.plan = plan;
   }
 
@@ -61,6 +64,8 @@ final class SiteSection {
       kept.forEach(one -> html.raw("<li>").text(brief(one)).raw(" <small>").text(one.source().toString()).line("</small></li>"));
       html.line("</ul></div>");
     }
+    LevelsFigure figure = new LevelsFigure(html, figures);
+    job.rooms().stream().filter(room -> names.contains(room.name())).forEach(figure::write);
   }
 
   private static List<Judgement> of(List<Judgement> judgements, Outcome outcome) {

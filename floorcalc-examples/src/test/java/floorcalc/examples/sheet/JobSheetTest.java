@@ -158,9 +158,20 @@ class JobSheetTest {
     assertThat(sites).hasSize(2);
     assertThat(rows(sites.get(0)).get(0)).startsWith("NOT MET").contains("moisture of the subfloor by CM")
         .contains("2.1 CM-%").contains("do not lay");
-    assertThat(rows(sites.get(1))).hasSize(5).allMatch(row -> row.startsWith("open"));
-    assertThat(sheet).contains("<bdi>Living room</bdi>: not ready, nothing was measured").contains("<bdi>Study</bdi>: not ready; ");
+    // Of the living room only heights were read: two spans are judged, the third lies between the readings.
+    assertThat(rows(sites.get(1)).subList(0, 2)).allMatch(row -> row.startsWith("NOT MET") && row.contains("flatness under"));
+    assertThat(rows(sites.get(1)).subList(2, rows(sites.get(1)).size())).hasSize(5).allMatch(row -> row.startsWith("open"));
+    assertThat(sheet).contains("<bdi>Living room</bdi>: not ready; 2 not met, 5 open, 0 met").contains("<bdi>Study</bdi>: not ready; ");
     assertThat(sheet.indexOf("Before a board is opened")).isLessThan(sheet.indexOf("Checks and compromises"));
+  }
+
+  /** Where filling would do, the drawing of the heights says how much. */
+  @Test
+  void heightsAreDrawnWithWhatIsToBeFilled() throws Exception {
+    Document document = parse(sheet(Demo.HOUSE));
+    List<Element> drawn = all(document, "svg").stream().filter(svg -> svg.getAttribute("aria-labelledby").startsWith("levels-")).toList();
+    assertThat(drawn).hasSize(1);
+    assertThat(drawn.get(0).getTextContent()).contains("Heights read in Living room", "to fill, how thick at the reading");
   }
 
   /** Rooms of which nothing is known share one table. */
