@@ -6,6 +6,8 @@ import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.measure.TapeNotation;
 import floorcalc.measure.TapeNotationException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,6 +23,9 @@ final class Figures {
   private static final double SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
 
   private static final Pattern LENGTH = Pattern.compile("(?<![0-9.])-?[0-9]{1,12}(\\.[0-9]{1,6})? mm\\b");
+
+  private static final Pattern SHARE = Pattern.compile("(?<![0-9.])-?[0-9]{1,12}\\.[0-9]{3,}(?= %| percentage points)");
+  private static final Length FOOT = Length.ofInches(12, 0, 1);
 
   private final Tape tape;
 
@@ -71,9 +76,20 @@ final class Figures {
     return text;
   }
 
-  /** A text with any lengths in it, such as {@code 3 mm under 2438.4 mm}: each as it is read on site. */
+  /**
+   * A text with any lengths and shares in it, such as {@code 3 mm under 2438.4 mm}: each as it is read on site, percent to two decimals.
+   */
   String inWords(String text) {
-    return LENGTH.matcher(text).replaceAll(found -> Matcher.quoteReplacement(withUnit(Length.parse(found.group()))));
+    String lengths = LENGTH.matcher(text).replaceAll(found -> Matcher.quoteReplacement(inFeet(Length.parse(found.group()))));
+    return SHARE.matcher(lengths).replaceAll(found ->
+        new BigDecimal(found.group()).setScale(2, RoundingMode.HALF_UP).toPlainString());
+  }
+
+  /** An edge that is sold by the foot is asked for by the foot. */
+  private String inFeet(Length length) {
+    boolean soldByFoot = !inches() && length.isPositive() && length.remainder(FOOT).isZero()
+        && !length.remainder(Length.ofMillimetres(1)).isZero();
+    return soldByFoot ? length.dividedBy(FOOT) + " ft (" + withUnit(length) + ")" : withUnit(length);
   }
 
   /** For example {@code 14.89 m²}. */
