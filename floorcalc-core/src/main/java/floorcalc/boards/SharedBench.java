@@ -12,6 +12,7 @@ import java.util.List;
 final class SharedBench {
   private final List<PieceWanted> pieces;
   private final SharedBoards shared;
+  private final long kerf;
   private final Bench bench;
   private final List<List<Integer>> ofBoard;
   private final Sawing[] sawing;
@@ -19,6 +20,7 @@ final class SharedBench {
   SharedBench(List<PieceWanted> pieces, Stock stock, SharedBoards shared) {
     this.pieces = pieces;
     this.shared = shared;
+    this.kerf = stock.kerf;
     this.bench = new Bench(stock);
     this.ofBoard = shared.piecesOfBoards();
     this.sawing = new Sawing[shared.boards];
@@ -100,7 +102,10 @@ final class SharedBench {
       toCut--;
     }
 
-    /** Saws off the section in which a piece lies beside others, and rips it. */
+    /**
+     * Saws off the section in which a piece lies beside others, and rips it. Pieces less than a kerf apart along the board lie beside
+     * each other too: a cut across between them would be into one of them.
+     */
     private void saw(int index) {
       long from = low(index);
       long to = high(index);
@@ -112,7 +117,7 @@ final class SharedBench {
         within = 0;
         for (int k = 0; k < places.size(); k++) {
           int i = places.get(k);
-          if (low(i) < to && high(i) > from) {
+          if (low(i) < to + kerf && high(i) > from - kerf) {
             within++;
             from = Math.min(from, low(i));
             to = Math.max(to, high(i));

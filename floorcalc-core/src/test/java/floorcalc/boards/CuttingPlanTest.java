@@ -136,6 +136,18 @@ class CuttingPlanTest {
   }
 
   @Test
+  void stripsLessThanAKerfApartAreRippedFirst() {
+    // 700 + 1299 = 1999: 1 mm is left between them along the board, so no cut across; 80 + 3 + 100 = 183 of 200 across. The board is
+    // ripped from end to end, beside the low strip.
+    CuttingPlan plan = CuttingPlan.of(
+        List.of(piece(0, 700, 0, 80, Ends.HIGH), piece(1, 1299, 100, 200, Ends.LOW)), GOODS, RULES);
+
+    assertThat(plan.boardCount()).isEqualTo(1);
+    assertAt(plan.placement(0), 0, 1300, 2000, 0, 80);
+    assertAt(plan.placement(1), 0, 0, 1299, 100, 200);
+  }
+
+  @Test
   void stripsSideBySideLeaveRoomForAnEndPiece() {
     // 700 high and 650 low from one length of 700 at the high end, 1297 at the low end: 1297 + 3 + 700 = 2000.
     CuttingPlan plan = CuttingPlan.of(List.of(piece(0, 650, 0, 90, Ends.HIGH), piece(4, 1297, 0, 200, Ends.LOW),
