@@ -2,6 +2,19 @@ package floorcalc.audit;
 
 import static floorcalc.audit.HandPlan.nanometres;
 import static floorcalc.audit.HandPlan.ring;
+import static floorcalc.audit.Spoiling.compromise;
+import static floorcalc.audit.Spoiling.copy;
+import static floorcalc.audit.Spoiling.half;
+import static floorcalc.audit.Spoiling.move;
+import static floorcalc.audit.Spoiling.moved;
+import static floorcalc.audit.Spoiling.name;
+import static floorcalc.audit.Spoiling.raised;
+import static floorcalc.audit.Spoiling.rectangle;
+import static floorcalc.audit.Spoiling.removePiece;
+import static floorcalc.audit.Spoiling.removeRow;
+import static floorcalc.audit.Spoiling.renumber;
+import static floorcalc.audit.Spoiling.ruled;
+import static floorcalc.audit.Spoiling.swapBoards;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.audit.Draft.PieceDraft;
@@ -12,21 +25,15 @@ import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Ring;
-import floorcalc.plan.Compromise;
 import floorcalc.plan.DirectionChoice;
-import floorcalc.plan.FloorJob;
 import floorcalc.plan.OpenedBoard;
 import floorcalc.plan.PieceKind;
 import floorcalc.plan.Room;
 import floorcalc.rules.LayingRules;
-import floorcalc.rules.RuleKey;
 import floorcalc.working.Finding;
 import floorcalc.working.Source;
 import java.math.BigDecimal;
-import java.math.BigInteger;
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -251,7 +258,7 @@ class SpoiltPlanTest {
             Code.KERF),
         spoil("the saw asked for is thicker", "two runs", d -> d.job = ruled(d.job, LayingRules.SAW_KERF, 3.000001),
             Code.KERF),
-        spoil("pieces that no straight cut frees", "two runs", SpoiltPlanTest::pinwheel, Code.NOT_CUTTABLE),
+        spoil("pieces that no straight cut frees", "two runs", Spoiling::pinwheel, Code.NOT_CUTTABLE),
         spoil("a start piece that is called an end piece", "bond", d -> d.piece(2, 1).kind = PieceKind.END,
             Code.PIECE_KIND),
         spoil("an end piece that is called full", "bond", d -> d.piece(2, 3).kind = PieceKind.FULL, Code.PIECE_KIND),
@@ -559,113 +566,5 @@ class SpoiltPlanTest {
 
   private static Set<String> codes(AuditReport report) {
     return report.breaches().stream().map(Finding::code).collect(Collectors.toCollection(TreeSet::new));
-  }
-
-  private static Compromise compromise(String rule, String where, long required, long found) {
-    return new Compromise(rule, where, Length.ofMillimetres(required), Length.ofMillimetres(found), "as a test");
-  }
-
-  private static FloorJob ruled(FloorJob job, RuleKey<Length> rule, double millimetres) {
-    return HandJob.of(job).rules(job.rules().with(rule, Length.ofNanometres(nanometres(millimetres)), Source.GIVEN))
-        .build();
-  }
-
-  private static Ring rectangle(long x0, long y0, long x1, long y1) {
-    return Ring.ofNanometres(new long[] {x0, x1, x1, x0}, new long[] {y0, y0, y1, y1});
-  }
-
-  private static Ring moved(Ring ring, double right) {
-    return shifted(ring, nanometres(right), 0);
-  }
-
-  private static Ring raised(Ring ring, double up) {
-    return shifted(ring, 0, nanometres(up));
-  }
-
-  private static Ring shifted(Ring ring, long dx, long dy) {
-    long[] xs = new long[ring.size()];
-    long[] ys = new long[ring.size()];
-    for (int i = 0; i < xs.length; i++) {
-      xs[i] = ring.x(i) + dx;
-      ys[i] = ring.y(i) + dy;
-    }
-    return Ring.ofNanometres(xs, ys);
-  }
-
-  private static PieceDraft copy(PieceDraft piece, String name, int run, int board) {
-    PieceDraft twin = new PieceDraft();
-    twin.name = name;
-    twin.run = run;
-    twin.kind = piece.kind;
-    twin.outline = piece.outline;
-    twin.holes = new ArrayList<>(piece.holes);
-    twin.board = board;
-    twin.alongFrom = piece.alongFrom;
-    twin.alongTo = piece.alongTo;
-    twin.acrossFrom = piece.acrossFrom;
-    twin.acrossTo = piece.acrossTo;
-    return twin;
-  }
-
-  /** Leaves out a piece and, if nothing else is cut from it, its board. */
-  private static void removePiece(Draft draft, int row, int number) {
-    draft.row(row).pieces.remove(number - 1);
-    name(draft);
-    draft.boards.removeIf(board -> draft.pieces().stream().noneMatch(piece -> piece.board == board.board()));
-    renumber(draft);
-  }
-
-  private static void removeRow(Draft draft, int row) {
-    draft.bays.get(0).rows.remove(row - 1);
-    draft.openBoards(Length.ofMillimetres(2000));
-  }
-
-  private static void name(Draft draft) {
-    for (Draft.BayDraft bay : draft.bays) {
-      for (int r = 0; r < bay.rows.size(); r++) {
-        for (int i = 0; i < bay.rows.get(r).pieces.size(); i++) {
-          bay.rows.get(r).pieces.get(i).name = bay.bay + "." + (r + 1) + "." + (i + 1);
-        }
-      }
-    }
-  }
-
-  /** Numbers the boards by their places in the list, and the pieces with them. */
-  private static void renumber(Draft draft) {
-    List<OpenedBoard> old = new ArrayList<>(draft.boards);
-    for (PieceDraft piece : draft.pieces()) {
-      for (int i = 0; i < old.size(); i++) {
-        if (old.get(i).board() == piece.board) {
-          piece.board = -(i + 1);
-          break;
-        }
-      }
-    }
-    draft.pieces().forEach(piece -> piece.board = Math.abs(piece.board));
-    for (int i = 0; i < old.size(); i++) {
-      draft.boards.set(i, new OpenedBoard(i + 1, old.get(i).length(), old.get(i).openedInRow()));
-    }
-  }
-
-  private static void swapBoards(PieceDraft first, PieceDraft second) {
-    int board = first.board;
-    first.board = second.board;
-    second.board = board;
-  }
-
-  private static void half(Draft draft, int part) {
-    draft.ledger[part] = draft.ledger[part].plus(Area.ofHalfSquareNanometres(BigInteger.ONE));
-  }
-
-  private static void move(Draft draft, int from, int to, Area area) {
-    draft.ledger[from] = draft.ledger[from].minus(area);
-    draft.ledger[to] = draft.ledger[to].plus(area);
-  }
-
-  private static void pinwheel(Draft draft) {
-    Draft mill = HandPlan.pinwheel();
-    draft.job = mill.job;
-    draft.bays = mill.bays;
-    draft.boards = mill.boards;
   }
 }
