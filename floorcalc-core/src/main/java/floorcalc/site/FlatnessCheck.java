@@ -177,15 +177,16 @@ final class FlatnessCheck {
     }
   }
 
-  /** What filling alone would take: no more than to tell how much work it is. */
+  /** What filling alone would take, to tell how much work it is; its working goes into the report. */
   private Finding toFill(Levels levels) {
-    SubfloorPreparation filled = SubfloorPreparation.of(levels, set, PreparationOptions.fillOnly()).value();
+    Calculated<SubfloorPreparation> worked = SubfloorPreparation.of(levels, set, PreparationOptions.fillOnly());
+    report.steps.addAll(worked.steps());
+    SubfloorPreparation filled = worked.value();
     int spots = filled.toFill().size();
     return new Finding("subfloor-to-fill", Severity.NOTE, "heights", "filled and nothing ground, the floor keeps '" + set.name()
         + "' with " + litres(filled.fillerLitres()) + " of filler over " + spots + (spots == 1 ? " reading" : " readings") + ", at most "
         + filled.deepestFilling() + " deep, not the " + litres(filled.worstDepthTimesArea())
-        + " of the worst depth times the area; ground high spots take less filler: ask for the levels alone where, and how deep",
-        Source.DEFINITION);
+        + " of the worst depth times the area; where high spots are ground, less filler is needed", Source.DEFINITION);
   }
 
   /** Rounded up to a tenth of a litre. */

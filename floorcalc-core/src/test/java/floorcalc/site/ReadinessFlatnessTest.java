@@ -154,6 +154,8 @@ class ReadinessFlatnessTest {
     assertThat(readiness.findings()).filteredOn(finding -> finding.code().equals("subfloor-to-fill")).singleElement()
         .satisfies(finding -> assertThat(finding.message()).contains("0.3 litres of filler over 1 reading, at most 1 mm deep",
             "not the 9.0 litres of the worst depth"));
+    assertThat(Readiness.of(Sites.FLOOR, lines().withHeights(grid("500", "0 0 0 0 0 0 0", "0 0 0 -3 0 0 0", "0 0 0 0 0 0 0")))
+        .steps()).as("so that the sum can be redone").extracting(Step::id).contains("filler-volume", "worst-depth-times-area");
     Readiness flat = judge(lines().withHeights(grid("500", "0 0 0 0 0 0 0", "0 0 0 -1 0 0 0", "0 0 0 0 0 0 0")));
     assertThat(flat.findings()).noneMatch(finding -> finding.code().equals("subfloor-to-fill"));
   }
