@@ -1,0 +1,13 @@
+/**
+ * Networks: points placed by distances, angles and bearings between them, more of these than the shape needs, by least
+ * squares.
+ * <p>
+ * A network is a list of points with approximate places and of observations with
+ * standard deviations. Its adjustment moves the points so that the sum of the squares of what each observation is off,
+ * each divided by its standard deviation, is least. It says what every observation is off, how well the others control
+ * it, and how sure each point is, either with some points held or with none (free).
+ * <p>
+ * Numbers are plain decimals in one unit of length of the caller's own; x to the right, y up, angles in degrees
+ * anticlockwise. All types are immutable and thread-safe and accept no null.
+ */
+package floorcalc.outline.network;
