@@ -1,0 +1,65 @@
+package floorcalc.outline.network;
+
+import java.io.Serializable;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * An observation after the adjustment. All in the unit of the observation.
+ *
+ * @param observation what was observed, not null
+ * @param adjusted what the adjusted points make it
+ * @param residual adjusted less observed
+ * @param deviation standard deviation of the adjusted value, not negative
+ * @param redundancy the share of it that the other observations control: 0 if nothing else says what it should be, near 1
+ *     if they say it as well without it
+ */
+public record AdjustedObservation(Observation observation, double adjusted, double residual, double deviation,
+    double redundancy) implements Serializable {
+  /** Below this share nothing controls an observation: what is left is rounding. */
+  private static final double UNCONTROLLED = 1e-6;
+
+  /** Checks that it has an observation. */
+  public AdjustedObservation {
+    Objects.requireNonNull(observation, "observation");
+  }
+
+  /**
+   * Tells whether other observations control this one, so that a slip in it could be seen at all.
+   *
+   * @return false for exact observations and for those without which some point could move
+   */
+  public boolean isControlled() {
+    return !observation.isExact() && redundancy > UNCONTROLLED;
+  }
+
+  /**
+   * Returns the residual divided by its own standard deviation: if the observation has no slip, it is rarely beyond 3.
+   *
+   * @return {@code v / (s * sqrt(r))}; empty if nothing controls the observation
+   */
+  public OptionalDouble normalisedResidual() {
+    return isControlled() ? OptionalDouble.of(residual / (observation.deviation() * StrictMath.sqrt(redundancy)))
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * Returns what the other observations alone say it should be.
+   *
+   * @return {@code l + v / r}; empty if nothing controls the observation
+   */
+  public OptionalDouble expected() {
+    return isControlled() ? OptionalDouble.of(observation.value() + residual / redundancy) : OptionalDouble.empty();
+  }
+
+  /**
+   * Returns the standard deviation of what the others say it should be.
+   *
+   * @return {@code s * sqrt((1 - r) / r)}; empty if nothing controls the observation
+   */
+  public OptionalDouble expectedDeviation() {
+    return isControlled()
+        ? OptionalDouble.of(observation.deviation() * StrictMath.sqrt(Math.max(0, 1 - redundancy) / redundancy))
+        : OptionalDouble.empty();
+  }
+}
