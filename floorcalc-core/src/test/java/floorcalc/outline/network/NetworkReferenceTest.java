@@ -14,6 +14,9 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Networks from F. Krumm, Geodetic Network Adjustment Examples, Geodaetisches Institut, Universitaet Stuttgart, Rev. 3.5
  * (2020), after the textbooks named in the files: every published coordinate to its four decimals, every published
  * standard deviation to its two. Published deviations are scaled by the factor of the adjustment.
+ * {@link PublishedNetwork} reads what was measured from {@code survey_distance_networks_points.csv} and
+ * {@code survey_distance_networks_obs.csv}, {@code survey_mixed_networks_points.csv} and
+ * {@code survey_mixed_networks_obs.csv}.
  */
 @Tag("reference")
 class NetworkReferenceTest {
