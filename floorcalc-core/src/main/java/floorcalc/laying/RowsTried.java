@@ -38,7 +38,7 @@ record RowsTried(List<RoomRows> rows, List<Length> firstRows, int boards, int pa
   }
 
   private static int narrow(StartLine line) {
-    return (int) line.strips().stream().filter(strip -> strip.width().compareTo(line.minimum()) < 0).count();
+    return (int) line.strips().stream().filter(strip -> strip.certain().compareTo(line.minimum()) < 0).count();
   }
 
   /**

@@ -31,42 +31,44 @@ public final class MeasuringError {
     Length worst = line.pitch();
     StripRange governing = null;
     for (Strip strip : line.strips()) {
-      StripRange range = range(strip, line, plusMinus);
+      Length error = plusMinus.max(strip.stop().plusMinus());
+      StripRange range = isStartingWall(strip.stop(), line)
+          ? new StripRange(strip.stop(), strip.width(), strip.width(), strip.width(), strip.width())
+          : range(strip, line, error);
       ranges.add(range);
       if (strip.stop().taper().compareTo(line.pitch()) < 0) {
-        addFinding(range, line, plusMinus, findings);
+        addFinding(range, line, error, findings);
         if (governing == null || range.worst().compareTo(worst) < 0) {
           governing = range;
           worst = range.worst();
         }
       }
     }
-    List<Step> steps = governing == null ? List.of() : List.of(step(governing, line, plusMinus));
+    List<Step> steps = governing == null ? List.of() : List.of(step(governing, line, plusMinus.max(governing.stop().plusMinus())));
     return Calculated.of(new MeasuringError(plusMinus, ranges, worst), steps, findings);
   }
 
-  private static StripRange range(Strip strip, StartLine line, Length error) {
-    Stop stop = strip.stop();
+  /** What the strip is if the floor ends sooner or later by an error. */
+  static StripRange range(Strip strip, StartLine line, Length error) {
+    Stop measuredAt = strip.stop().asMeasured();
     Length measured = strip.width();
-    if (isStartingWall(stop, line)) {
-      return new StripRange(stop, measured, measured, measured, measured);
-    }
     long at = line.bayLow().plus(line.firstRowWidth()).toNanometres();
     long pitch = line.pitch().toNanometres();
-    Length sooner = Length.ofNanometres(stop.later(error.negated()).strip(at, pitch));
-    Length later = Length.ofNanometres(stop.later(error).strip(at, pitch));
+    Length sooner = Length.ofNanometres(measuredAt.later(error.negated()).strip(at, pitch));
+    Length later = Length.ofNanometres(measuredAt.later(error).strip(at, pitch));
     boolean shrinksToNothing = measured.compareTo(error) <= 0;
-    boolean growsPastFull = measured.plus(error).compareTo(line.pitch().minus(stop.taper())) > 0;
+    boolean growsPastFull = measured.plus(error).compareTo(line.pitch().minus(measuredAt.taper())) > 0;
     boolean passesNothing = error.isPositive() && (shrinksToNothing || growsPastFull);
     Length worst = passesNothing ? Length.ZERO : measured.minus(error).max(Length.ZERO);
-    return new StripRange(stop, sooner, measured, later, worst);
+    return new StripRange(strip.stop(), sooner, measured, later, worst);
   }
 
   private static boolean isStartingWall(Stop stop, StartLine line) {
     return stop.side() == Stop.Side.FLOOR_ABOVE && stop.low().equals(line.bayLow());
   }
 
-  private static void addFinding(StripRange range, StartLine line, Length error, List<Finding> findings) {
+  /** Says that a strip of the minimum may be narrower within the error. */
+  static void addFinding(StripRange range, StartLine line, Length error, List<Finding> findings) {
     Length minimum = line.minimum();
     if (range.worst().compareTo(minimum) >= 0 || range.measured().compareTo(minimum) < 0) {
       return;

@@ -22,6 +22,10 @@ import java.util.OptionalLong;
  * strip is taken where it is narrowest, and if a row line meets it on its way, a row comes to nothing there: the strip
  * is zero.
  * <p>
+ * A stop measured to within an error is judged by the strip that it keeps wherever it lies, as if it were a slant over the
+ * whole of its band. Where the band is as wide as a board no line keeps a strip for certain: the stop is then judged as
+ * measured, and a finding says so.
+ * <p>
  * A bay that is no wider than a board is one row: its line is a full board above the lowest level, whatever the way.
  * <p>
  * Immutable and thread-safe.
@@ -46,10 +50,11 @@ public final class StartLine {
     List<Strip> found = new ArrayList<>(stops.size());
     Length narrowest = pitch;
     for (Stop stop : stops) {
-      Length width = Length.ofNanometres(stop.strip(line, pitch.toNanometres()));
-      found.add(new Strip(stop, width));
+      Length width = Length.ofNanometres(stop.asMeasured().strip(line, pitch.toNanometres()));
+      Length certain = Length.ofNanometres(stop.strip(line, pitch.toNanometres()));
+      found.add(new Strip(stop, width, certain));
       if (hasStrip(stop, pitch)) {
-        narrowest = narrowest.min(width);
+        narrowest = narrowest.min(isTold(stop, pitch) ? certain : width);
       }
     }
     this.strips = List.copyOf(found);
@@ -65,7 +70,8 @@ public final class StartLine {
    * @param minimum the narrowest strip wanted, not null, not negative
    * @param way how the line is chosen, not null
    * @return the start line with its steps, and findings {@code boards-narrower-than-minimum},
-   *     {@code strip-comes-to-nothing}, {@code strip-narrower-than-minimum}; not null
+   *     {@code strip-comes-to-nothing}, {@code strip-narrower-than-minimum}, and for stops with an error
+   *     {@code fragile-fit}, {@code narrow-within-error} and {@code error-too-large}; not null
    * @throws IllegalArgumentException if a length is out of range
    */
   public static Calculated<StartLine> choose(List<Stop> stops, Length bayLow, Length pitch, Length minimum,
@@ -141,7 +147,7 @@ public final class StartLine {
     if (isOneRow(stops, bayLow, pitch)) {
       return List.of(pitch);
     }
-    List<Stop> inChoice = stops.stream().filter(stop -> hasStrip(stop, pitch)).toList();
+    List<Stop> inChoice = inChoice(stops, pitch);
     long least = Math.max(1, minimum.min(pitch).toNanometres());
     List<Long> wideEnough = new StartLineSearch(inChoice, bayLow.toNanometres(), pitch.toNanometres(), least)
         .worthTrying(inChoice.size());
@@ -159,7 +165,7 @@ public final class StartLine {
     List<Step> steps = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
     Length least = Widths.inForce(minimum, pitch, source, steps, findings);
-    List<Stop> inChoice = stops.stream().filter(stop -> hasStrip(stop, pitch)).toList();
+    List<Stop> inChoice = inChoice(stops, pitch);
     long first = isOneRow(stops, bayLow, pitch) ? pitch.toNanometres()
         : search(inChoice, bayLow.toNanometres(), pitch.toNanometres(), least.toNanometres(), way);
     StartLine line = new StartLine(stops, bayLow, pitch, least, source, Length.ofNanometres(first));
@@ -189,6 +195,16 @@ public final class StartLine {
     return stop.taper().compareTo(pitch) < 0;
   }
 
+  /** Tells whether the stop has a strip for some start line wherever within its error it lies. */
+  private static boolean isTold(Stop stop, Length pitch) {
+    return stop.reach().compareTo(pitch) < 0;
+  }
+
+  private static List<Stop> inChoice(List<Stop> stops, Length pitch) {
+    return stops.stream().filter(stop -> hasStrip(stop, pitch))
+        .map(stop -> isTold(stop, pitch) ? stop : stop.asMeasured()).toList();
+  }
+
   private static boolean isOneRow(List<Stop> stops, Length bayLow, Length pitch) {
     return stops.stream().anyMatch(stop -> stop.side() == Stop.Side.FLOOR_BELOW)
         && stops.stream().allMatch(stop -> stop.high().minus(bayLow).compareTo(pitch) <= 0);
@@ -209,6 +225,12 @@ public final class StartLine {
         findings.add(new Finding("strip-narrower-than-minimum", Severity.WARNING, stop.name(),
             "the narrowest strip there is " + strip.width() + ", at least " + minimum + " is asked for; " + advice(),
             minimumSource));
+      } else if (!isTold(stop, pitch) && minimum.isPositive()) {
+        findings.add(new Finding("error-too-large", Severity.NOTE, stop.name(), "the stop is measured to plus or minus "
+            + stop.plusMinus() + ": with a laid pitch of " + pitch + " no start line keeps a strip there for certain, it is"
+            + " taken as measured; measure it again", minimumSource));
+      } else if (strip.certain().compareTo(minimum) < 0) {
+        MeasuringError.addFinding(MeasuringError.range(strip, this, stop.plusMinus()), this, stop.plusMinus(), findings);
       }
     }
   }
@@ -218,7 +240,7 @@ public final class StartLine {
   }
 
   /**
-   * Says what a measuring error does to the strips: each stop may in truth lie up to so much further or nearer than it
+   * Says what one measuring error does to the strips, that of a stop with a larger error of its own if it has one: each stop may in truth lie up to so much further or nearer than it
    * was measured from the starting wall. The starting wall itself, a stop at {@code bayLow} with the floor above it,
    * is where the rows are set out from, so its strip stays.
    *
@@ -272,7 +294,7 @@ public final class StartLine {
   }
 
   /**
-   * Returns the narrowest strip at the stops that were in the choice.
+   * Returns the narrowest strip at the stops that were in the choice, wherever within its error each of them lies.
    *
    * @return from zero to the pitch; the pitch if no stop was in the choice; not null
    */

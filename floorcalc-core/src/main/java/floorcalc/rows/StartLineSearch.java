@@ -12,7 +12,8 @@ import java.util.Set;
 /**
  * The exact search for a start line, over whole nanometres.
  * <p>
- * The start line {@code f} runs over {@code 1 .. p}. At a stop of taper {@code t} with the floor above it the strip is
+ * The start line {@code f} runs over {@code 1 .. p}. At a stop that reaches over {@code t}, its taper and its
+ * error both ways, with the floor above it the strip is
  * {@code f - a} for {@code f} in {@code [a + 1, a + p - t]} and nothing for the rest of the period; with the floor
  * below it, it is {@code b - f} for {@code f} in {@code [b - (p - t), b - 1]}. Between the ends of these intervals the
  * narrowest strip is {@code min(f - A, B - f)}, with {@code A} the highest of the one kind and {@code B} the lowest of
@@ -35,7 +36,7 @@ final class StartLineSearch {
     this.pitch = pitch;
     this.stops = stops.size();
     for (Stop stop : stops) {
-      long widest = pitch - stop.taper().toNanometres();
+      long widest = pitch - stop.reach().toNanometres();
       long height = Math.subtractExact(stop.tightest().toNanometres(), bayLow);
       if (widest >= atLeast && stop.side() == Stop.Side.FLOOR_ABOVE) {
         long level = Math.floorMod(height, pitch);

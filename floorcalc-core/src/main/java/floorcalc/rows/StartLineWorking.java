@@ -37,28 +37,41 @@ final class StartLineWorking {
   }
 
   private static Optional<Strip> narrowest(StartLine line, Stop.Side side) {
-    return line.strips().stream().filter(strip -> strip.stop().side() == side && strip.width().isPositive())
-        .min(Comparator.comparing(Strip::width));
+    return line.strips().stream().filter(strip -> strip.stop().side() == side && strip.certain().isPositive())
+        .min(Comparator.comparing(Strip::certain));
   }
 
   private static Step above(StartLine line, Strip strip) {
-    Length height = strip.stop().tightest().minus(line.bayLow());
-    long k = strip.width().plus(height).minus(line.firstRowWidth()).dividedBy(line.pitch());
-    return new Step("strip-above", "How wide is the narrowest strip above a stop, at " + strip.stop().name() + "?",
-        "s = w1 + k * p - h", terms(line, height, k), strip.width(), Source.DEFINITION);
+    Length height = strip.stop().tightestMeasured().minus(line.bayLow());
+    long k = strip.certain().plus(strip.stop().plusMinus()).plus(height).minus(line.firstRowWidth()).dividedBy(line.pitch());
+    return new Step("strip-above", question("above", strip), "s = w1 + k * p - h" + lessError(strip),
+        terms(line, strip, height, k), strip.certain(), Source.DEFINITION);
   }
 
   private static Step below(StartLine line, Strip strip) {
-    Length height = strip.stop().tightest().minus(line.bayLow());
-    long k = height.minus(strip.width()).minus(line.firstRowWidth()).dividedBy(line.pitch());
-    return new Step("strip-below", "How wide is the narrowest strip below a stop, at " + strip.stop().name() + "?",
-        "s = h - w1 - k * p", terms(line, height, k), strip.width(), Source.DEFINITION);
+    Length height = strip.stop().tightestMeasured().minus(line.bayLow());
+    long k = height.minus(strip.stop().plusMinus()).minus(strip.certain()).minus(line.firstRowWidth()).dividedBy(line.pitch());
+    return new Step("strip-below", question("below", strip), "s = h - w1 - k * p" + lessError(strip),
+        terms(line, strip, height, k), strip.certain(), Source.DEFINITION);
   }
 
-  private static List<Term> terms(StartLine line, Length height, long k) {
-    return List.of(Term.of("w1", "first row", line.firstRowWidth()),
+  private static String question(String side, Strip strip) {
+    return "How wide is the narrowest strip " + side + " a stop, at " + strip.stop().name()
+        + (strip.stop().plusMinus().isZero() ? "?" : ", wherever within its error the stop lies?");
+  }
+
+  private static String lessError(Strip strip) {
+    return strip.stop().plusMinus().isZero() ? "" : " - e";
+  }
+
+  private static List<Term> terms(StartLine line, Strip strip, Length height, long k) {
+    List<Term> terms = new ArrayList<>(List.of(Term.of("w1", "first row", line.firstRowWidth()),
         Term.of("k", "rows between the first row line and the row line at the strip", k),
         Term.of("p", "laid pitch", line.pitch()),
-        Term.of("h", "height of the stop over the lowest level", height));
+        Term.of("h", "height of the stop over the lowest level", height)));
+    if (strip.stop().plusMinus().isPositive()) {
+      terms.add(Term.of("e", "measuring error of the stop, plus or minus", strip.stop().plusMinus()));
+    }
+    return terms;
   }
 }

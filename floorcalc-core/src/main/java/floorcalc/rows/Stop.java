@@ -8,13 +8,18 @@ import java.util.Objects;
  * y in the frame of the bay, in which rows run along x and are counted upwards.
  * <p>
  * A stop parallel to the rows lies at one level. One that is not lies between two: {@code low} and {@code high}.
+ * <p>
+ * A stop that was measured may carry an error: it lies anywhere from {@code plusMinus} nearer to {@code plusMinus} further
+ * than measured, as a whole. A strip is then sure of a width if it has it wherever in that band the stop lies. The stop from
+ * which the rows are set out has no error of its own; that of any other is its error against that one.
  *
  * @param name what people call it, such as {@code "wall 3"}; not null
  * @param side on which side of the stop the floor lies, not null
  * @param low its lowest level, not null
  * @param high its highest level, not null, at least {@code low}
+ * @param plusMinus the most that its place is off as measured, both ways, not null, not negative; zero if it is exact
  */
-public record Stop(String name, Side side, Length low, Length high) {
+public record Stop(String name, Side side, Length low, Length high, Length plusMinus) {
 
   /** On which side of a stop the floor lies. */
   public enum Side {
@@ -25,9 +30,9 @@ public record Stop(String name, Side side, Length low, Length high) {
   }
 
   /**
-   * Checks that no part is null and that the levels are in order.
+   * Checks that no part is null, that the levels are in order and that the error is a size.
    *
-   * @throws IllegalArgumentException if {@code high} is less than {@code low}
+   * @throws IllegalArgumentException if {@code high} is less than {@code low}, or {@code plusMinus} is negative
    */
   public Stop {
     Objects.requireNonNull(name, "name");
@@ -38,6 +43,20 @@ public record Stop(String name, Side side, Length low, Length high) {
       throw new IllegalArgumentException("the highest level of stop '" + name + "' must not be less than its lowest, "
           + low + ", but was " + high);
     }
+    Widths.requireNotNegative(plusMinus, "measuring error of stop '" + name + "'", "give its size, it counts both ways");
+  }
+
+  /**
+   * Makes a stop without an error.
+   *
+   * @param name what people call it, not null
+   * @param side on which side of the stop the floor lies, not null
+   * @param low its lowest level, not null
+   * @param high its highest level, not null, at least {@code low}
+   * @throws IllegalArgumentException if {@code high} is less than {@code low}
+   */
+  public Stop(String name, Side side, Length low, Length high) {
+    this(name, side, low, high, Length.ZERO);
   }
 
   /**
@@ -95,30 +114,60 @@ public record Stop(String name, Side side, Length low, Length high) {
     return high.minus(low);
   }
 
-  /** Returns the level at which the strip is narrowest. */
-  Length tightest() {
-    return side == Side.FLOOR_ABOVE ? high : low;
+  /**
+   * Returns this stop, measured to within an error: every start line is then judged by the strip that it keeps wherever the
+   * stop lies.
+   *
+   * @param error the most that its place is off, both ways, not null, not negative; takes the place of one given before
+   * @return the stop, not null
+   * @throws IllegalArgumentException if the error is negative
+   */
+  public Stop within(Length error) {
+    return new Stop(name, side, low, high, error);
   }
 
   /**
-   * Returns the narrowest that the strip at this stop gets, in nanometres: more than zero and at most
-   * {@code pitch - taper}, or zero if a row line meets the stop so that the strip comes to nothing.
+   * Returns this stop as if its measure were right.
+   *
+   * @return the stop without an error, not null
+   */
+  public Stop asMeasured() {
+    return plusMinus.isZero() ? this : within(Length.ZERO);
+  }
+
+  /** Returns how far across the rows the stop may lie: what it runs off by, and its error both ways. */
+  Length reach() {
+    return taper().plus(plusMinus).plus(plusMinus);
+  }
+
+  /** Returns the level at which the strip is narrowest, as measured. */
+  Length tightestMeasured() {
+    return side == Side.FLOOR_ABOVE ? high : low;
+  }
+
+  /** Returns the level at which the strip is narrowest, if the floor ends as soon there as it may. */
+  Length tightest() {
+    return side == Side.FLOOR_ABOVE ? high.plus(plusMinus) : low.minus(plusMinus);
+  }
+
+  /**
+   * Returns the narrowest that the strip at this stop gets wherever within its error the stop lies, in nanometres: more than
+   * zero and at most {@code pitch - reach}, or zero if a row line meets the stop so that the strip comes to nothing.
    *
    * @param line any row line, nm
    * @param pitch the laid pitch, nm
    */
   long strip(long line, long pitch) {
-    long taper = taper().toNanometres();
     long toLine = side == Side.FLOOR_ABOVE
-        ? Math.subtractExact(line, high.toNanometres())
-        : Math.subtractExact(low.toNanometres(), line);
+        ? Math.subtractExact(line, tightest().toNanometres())
+        : Math.subtractExact(tightest().toNanometres(), line);
     long strip = Math.floorMod(toLine - 1, pitch) + 1;
-    return strip <= pitch - taper ? strip : 0;
+    return strip <= pitch - reach().toNanometres() ? strip : 0;
   }
 
   /** Returns this stop moved, so that the floor ends so much later (or sooner, if negative). */
   Stop later(Length by) {
     Length move = side == Side.FLOOR_ABOVE ? by.negated() : by;
-    return new Stop(name, side, low.plus(move), high.plus(move));
+    return new Stop(name, side, low.plus(move), high.plus(move), plusMinus);
   }
 }

@@ -10,6 +10,9 @@
  * starts again at a full board. {@link StartLine} finds the best line exactly from the places where these functions
  * break, and says what a measuring error does to it.
  * <p>
+ * A stop that was measured to within an error is judged by the strip that it keeps wherever it lies; {@link StripRisk} says how
+ * likely a strip is too narrow.
+ * <p>
  * {@link RowDrift} says how far the last row moves when boards measure otherwise than their nominal width.
  * <p>
  * Compromises, each said in a finding: a minimum wider than a board is taken as a full board; a bay no wider than a

@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Map;
 
-/** Plain arithmetic over decimals: + - * / brackets, ceil, floor, abs, sqrt, min, max, lengths in mm and in. */
+/** Plain arithmetic over decimals: + - * / brackets, ceil, floor, abs, sqrt, min, max, the normal distribution, lengths in mm and in. */
 final class Formula {
   private static final MathContext EXACT_ENOUGH = new MathContext(80);
 
@@ -71,6 +71,7 @@ final class Formula {
         case "floor" -> value.setScale(0, RoundingMode.FLOOR);
         case "abs" -> value.abs();
         case "sqrt" -> value.sqrt(EXACT_ENOUGH);
+        case "Phi" -> BigDecimal.valueOf(normal(value.doubleValue()));
         case "min", "max" -> value;
         default -> throw new IllegalArgumentException("unknown function " + word + " in '" + text + "'");
       };
@@ -85,6 +86,20 @@ final class Formula {
       return new BigDecimal(word.substring(0, word.length() - 2)).multiply(BigDecimal.valueOf(25_400_000));
     }
     return new BigDecimal(word);
+  }
+
+  /** The share of the normal distribution below x: half, and the density times the series x + x^3/3 + x^5/(3*5) + ... */
+  private static double normal(double x) {
+    if (StrictMath.abs(x) > 8) {
+      return x < 0 ? 0 : 1;
+    }
+    double sum = x;
+    double term = x;
+    for (int odd = 3; StrictMath.abs(term) > 1e-18 * StrictMath.abs(sum); odd += 2) {
+      term *= x * x / odd;
+      sum += term;
+    }
+    return 0.5 + sum * StrictMath.exp(-x * x / 2) / StrictMath.sqrt(2 * StrictMath.PI);
   }
 
   private String word() {
