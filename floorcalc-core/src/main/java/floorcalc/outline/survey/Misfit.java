@@ -1,0 +1,38 @@
+package floorcalc.outline.survey;
+
+import java.io.Serializable;
+import java.util.List;
+
+/**
+ * A measurement that does not fit the others, or several of which one does not fit and the rest cannot tell which.
+ *
+ * @param oneOf the measurements under suspicion, the most likely first, not empty
+ */
+public record Misfit(List<Suspect> oneOf) implements Serializable {
+  /**
+   * Beyond this normalised residual a measurement does not fit: of a thousand sound ones about one lies beyond. The two-sided
+   * 99.9 % point of the normal distribution, as used for tests of single observations (Baarda 1968, from memory).
+   */
+  public static final double LIMIT = 3.29;
+
+  /**
+   * Checks that something is under suspicion.
+   *
+   * @throws IllegalArgumentException if the list is empty
+   */
+  public Misfit {
+    oneOf = List.copyOf(oneOf);
+    if (oneOf.isEmpty()) {
+      throw new IllegalArgumentException("a misfit needs at least one measurement under suspicion");
+    }
+  }
+
+  /**
+   * Returns the measurement that is most likely the one.
+   *
+   * @return the first under suspicion, not null
+   */
+  public Suspect first() {
+    return oneOf.get(0);
+  }
+}

@@ -1,0 +1,132 @@
+package floorcalc.outline.survey;
+
+import floorcalc.outline.Outline;
+import floorcalc.outline.Point;
+import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
+import floorcalc.working.Severity;
+import floorcalc.working.Source;
+import floorcalc.working.Step;
+import floorcalc.working.Term;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Puts the report on a survey together. */
+final class Reporting {
+  private final Survey survey;
+  private final SurveyNetwork network;
+  private final List<Step> steps = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+  private final List<ToMeasure> toMeasure = new ArrayList<>();
+
+  Reporting(Survey survey) {
+    this.survey = survey;
+    this.network = new SurveyNetwork(survey);
+  }
+
+  Calculated<SurveyReport> report() {
+    List<Shapes.Shape> shapes = Shapes.of(survey, network);
+    if (shapes.isEmpty()) {
+      note("survey-no-shape", Severity.WARNING, "no room has these walls and turns: going round once they must turn by 360°"
+          + " to the left in all, and no wall can be longer than all others together; look at the lengths and at which way"
+          + " each corner turns");
+      return report(List.of(), null, List.of());
+    }
+    Shapes.Shape best = shapes.get(0);
+    if (best.adjustment().looseness() > 0) {
+      return loose(best);
+    }
+    List<Misfit> misfits = Misfits.of(survey, best);
+    misfits.forEach(this::misfit);
+    if (shapes.size() > 1) {
+      ToMeasure tie = Proposals.toTellApart(shapes);
+      toMeasure.add(tie);
+      note("survey-several-shapes", Severity.WARNING, shapes.size() + " shapes fit the measurements equally well, of "
+          + shapes.stream().map(shape -> squareMetres(shape.layout().area())).collect(Collectors.joining(" and ")) + "; "
+          + tie.text());
+      return report(shapes, null, misfits);
+    }
+    if (!best.layout().isSimple()) {
+      note("survey-no-shape", Severity.WARNING, "the walls cross each other wherever they are put; look at the lengths and"
+          + " at which way each corner turns");
+      return report(shapes, null, misfits);
+    }
+    SurveyedRoom room = room(best);
+    working(room);
+    checked(room, best);
+    return report(shapes, room, misfits);
+  }
+
+  private Calculated<SurveyReport> loose(Shapes.Shape shape) {
+    toMeasure.addAll(Proposals.toFix(survey, network, shape));
+    note("survey-shape-not-fixed", Severity.WARNING, "the measurements do not fix the shape of the room: "
+        + (toMeasure.size() == 1 ? "one more is needed" : toMeasure.size() + " more are needed") + "; "
+        + toMeasure.stream().map(ToMeasure::text).collect(Collectors.joining("; ")));
+    return report(List.of(shape), null, List.of());
+  }
+
+  private SurveyedRoom room(Shapes.Shape shape) {
+    List<Point> corners = SquareCorners.of(survey, shape.layout());
+    return new SurveyedRoom(survey, corners, SurveyedRoom.straight(corners), network.measured(shape.adjustment()),
+        shape.adjustment(), network.free(shape.layout()));
+  }
+
+  private void misfit(Misfit misfit) {
+    List<ToMeasure> again = Proposals.again(misfit);
+    toMeasure.addAll(again);
+    String where = misfit.oneOf().stream().map(one -> one.measured().name()).collect(Collectors.joining(" or "));
+    note("survey-misfit", Severity.WARNING, where, (again.size() == 1 ? "it does not fit the others; "
+        : "one of these does not fit, the others do not tell which; ")
+        + (survey.corners() == Survey.Corners.RIGHT_ANGLES ? "or the corners are not square: measure a diagonal; " : "")
+        + again.stream().map(ToMeasure::text).collect(Collectors.joining("; ")));
+  }
+
+  private void checked(SurveyedRoom room, Shapes.Shape shape) {
+    List<String> alone = room.measurements().stream().filter(one -> !one.result().isControlled()).map(Measured::name).toList();
+    if (!alone.isEmpty()) {
+      ToMeasure tie = Proposals.toCheck(shape.adjustment(), shape.layout());
+      toMeasure.add(tie);
+      note("survey-not-checked", Severity.NOTE, String.join(", ", alone), "nothing else says whether "
+          + (alone.size() == 1 ? "this is" : "these are") + " right; " + tie.text());
+    }
+    if (survey.corners() == Survey.Corners.RIGHT_ANGLES) {
+      note("survey-right-angles", Severity.NOTE, "corners whose turn was not measured are taken as exact right angles; a"
+          + " corner half a degree off moves the far end of a 4 m wall by 35 mm: measure diagonals to be sure");
+    }
+  }
+
+  private void working(SurveyedRoom room) {
+    int measured = room.measurements().size();
+    int needed = measured - room.redundancy();
+    steps.add(new Step("redundancy", "How many measurements are there beyond those that the shape needs?", "r = m - u",
+        List.of(Term.of("m", "measurements", measured), Term.of("u", "needed to fix the shape", needed)),
+        room.redundancy(), Source.DEFINITION));
+    if (room.redundancy() > 0) {
+      steps.add(new Step("factor", "By what would the standard deviations have to be multiplied to fit what the measurements"
+          + " are off?", "s0 = sqrt(sum / r)", List.of(
+              Term.of("sum", "sum of the squares of the residuals, each divided by its standard deviation",
+                  room.fixed().squares()),
+              Term.of("r", "redundancy", room.redundancy())), room.factor(), Source.DEFINITION));
+    }
+  }
+
+  private void note(String code, Severity severity, String message) {
+    note(code, severity, "", message);
+  }
+
+  private void note(String code, Severity severity, String where, String message) {
+    findings.add(new Finding(code, severity, where, message, Source.DEFINITION));
+  }
+
+  private static String squareMetres(double squareMillimetres) {
+    return String.format(Locale.ROOT, "%.2f m²", squareMillimetres / 1e6);
+  }
+
+  private Calculated<SurveyReport> report(List<Shapes.Shape> shapes, SurveyedRoom room, List<Misfit> misfits) {
+    List<Outline> outlines =
+        shapes.stream().map(shape -> SurveyedRoom.straight(SquareCorners.of(survey, shape.layout()))).toList();
+    return Calculated.of(new SurveyReport(survey, outlines, room, misfits, toMeasure), steps, findings);
+  }
+}

@@ -1,0 +1,173 @@
+package floorcalc.outline.survey;
+
+import floorcalc.measure.Area;
+import floorcalc.outline.Outline;
+import floorcalc.outline.Point;
+import floorcalc.outline.Ring;
+import floorcalc.outline.network.Adjustment;
+import java.io.Serializable;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A room as its measurements make it, and how sure it is. Corner 1 is the origin and wall 1 runs along x. Immutable and
+ * thread-safe.
+ */
+public final class SurveyedRoom implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Survey survey;
+  @SuppressWarnings("serial")
+  private final List<Point> corners;
+  private final Outline outline;
+  @SuppressWarnings("serial")
+  private final List<Measured> measurements;
+  private final Adjustment fixed;
+  private final Adjustment free;
+
+  SurveyedRoom(Survey survey, List<Point> corners, Outline outline, List<Measured> measurements, Adjustment fixed,
+      Adjustment free) {
+    this.survey = survey;
+    this.corners = List.copyOf(corners);
+    this.outline = outline;
+    this.measurements = List.copyOf(measurements);
+    this.fixed = fixed;
+    this.free = free;
+  }
+
+  /**
+   * Returns what was measured.
+   *
+   * @return the survey, not null
+   */
+  public Survey survey() {
+    return survey;
+  }
+
+  /**
+   * Returns the corners where they most likely are, rounded to whole nanometres.
+   *
+   * @return an unmodifiable list in the order of the survey, not null
+   */
+  public List<Point> corners() {
+    return corners;
+  }
+
+  /**
+   * Returns the outline: straight from corner to corner, but for arcs and offsets.
+   *
+   * @return the outline, not null; it is not checked, see {@link floorcalc.outline.OutlineCheck}
+   */
+  public Outline outline() {
+    return outline;
+  }
+
+  /**
+   * Returns all measurements with what came of them: walls, ties, turns. Offsets and rises are taken as they were read.
+   *
+   * @return an unmodifiable list, not null
+   */
+  public List<Measured> measurements() {
+    return measurements;
+  }
+
+  /**
+   * Returns the adjustment with corner 1 held and wall 1 along x; millimetres, points named by the number of their corner.
+   *
+   * @return the adjustment, not null
+   */
+  public Adjustment fixed() {
+    return fixed;
+  }
+
+  /**
+   * Returns the adjustment with nothing held: how sure each corner is against the middle of all. Right angles taken for
+   * granted are kept.
+   *
+   * @return the adjustment, not null
+   */
+  public Adjustment free() {
+    return free;
+  }
+
+  /**
+   * Returns how many measurements there are beyond those that the shape needs: each is a check.
+   *
+   * @return not negative
+   */
+  public int redundancy() {
+    return fixed.redundancy();
+  }
+
+  /**
+   * Returns by what the standard deviations would have to be multiplied to fit what the measurements are off.
+   *
+   * @return near 1 for a sound survey; 1 if nothing is redundant
+   */
+  public double factor() {
+    return fixed.factor();
+  }
+
+  /**
+   * Returns the area of the outline.
+   *
+   * @return the area, not null
+   */
+  public Area area() {
+    return outline.area();
+  }
+
+  /**
+   * Returns the standard deviation of the area. Each offset counts over half of the way to its neighbours, a rise over two
+   * thirds of its chord, as far as one of a length may be off.
+   *
+   * @return square metres, not negative
+   */
+  public double areaDeviation() {
+    double corner = fixed.deviation(Slopes.ofArea(SurveyNetwork.layout(fixed)));
+    double sum = corner * corner;
+    for (double reach : FaceReach.of(survey)) {
+      double off = reach * survey.uncertainty().length().toMillimetres();
+      sum += off * off;
+    }
+    return StrictMath.sqrt(sum) / 1e6;
+  }
+
+  /**
+   * Returns the standard deviation of how far a corner is from the straight line of a wall.
+   *
+   * @param wall the wall, from 1
+   * @param corner the corner, from 1
+   * @return millimetres, not negative; zero for a corner of the wall itself
+   * @throws IndexOutOfBoundsException if there is no such wall or corner
+   */
+  public double deviationFromWall(int wall, int corner) {
+    int a = Objects.checkIndex(wall - 1, survey.size());
+    int c = Objects.checkIndex(corner - 1, survey.size());
+    int b = (a + 1) % survey.size();
+    return c == a || c == b ? 0 : fixed.deviation(Slopes.ofDistanceFromLine(SurveyNetwork.layout(fixed), a, b, c));
+  }
+
+  /**
+   * Returns how a place along a wall lies in the room: on the straight line between its corners.
+   *
+   * @param wall the wall, from 1
+   * @param at how far along from its first corner in millimetres, from zero to its adjusted length
+   * @return the place, rounded to whole nanometres; not null
+   * @throws IndexOutOfBoundsException if there is no such wall
+   */
+  public Point along(int wall, double at) {
+    Point from = corners.get(Objects.checkIndex(wall - 1, survey.size()));
+    Point to = corners.get(wall % survey.size());
+    double dx = to.xNanometres() - from.xNanometres();
+    double dy = to.yNanometres() - from.yNanometres();
+    double part = at * 1e6 / StrictMath.hypot(dx, dy);
+    return Point.ofNanometres(from.xNanometres() + (long) StrictMath.rint(part * dx),
+        from.yNanometres() + (long) StrictMath.rint(part * dy));
+  }
+
+  /** The ring of a room of straight walls. */
+  static Outline straight(List<Point> corners) {
+    return Outline.of(Ring.of(corners));
+  }
+}
