@@ -1,9 +1,14 @@
 package floorcalc.plan;
 
 import floorcalc.outline.Outline;
+import floorcalc.outline.survey.SurveyReport;
 import floorcalc.site.SiteReadings;
+import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A room as it stands: its outline and what is fixed in it.
@@ -14,8 +19,10 @@ import java.util.Objects;
  * @param pipes its pipes, not null
  * @param subfloor what the floor is laid on, not null
  * @param site what was read on site, not null
+ * @param survey the measurements that the outline follows from, if it does; not null
  */
-public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pipes, Subfloor subfloor, SiteReadings site) {
+public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pipes, Subfloor subfloor, SiteReadings site,
+    Optional<Calculated<SurveyReport>> survey) {
   /** Checks that no part is null and that the name is not blank. */
   public Room {
     if (Objects.requireNonNull(name, "name").isBlank()) {
@@ -26,6 +33,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
     pipes = List.copyOf(pipes);
     Objects.requireNonNull(subfloor, "subfloor");
     Objects.requireNonNull(site, "site");
+    Objects.requireNonNull(survey, "survey");
   }
 
   /**
@@ -36,7 +44,21 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public static Room of(String name, Outline outline) {
-    return new Room(name, outline, List.of(), List.of(), Subfloor.NOT_STATED, SiteReadings.NONE);
+    return new Room(name, outline, List.of(), List.of(), Subfloor.NOT_STATED, SiteReadings.NONE,
+        Optional.empty());
+  }
+
+  /**
+   * Returns a room as it was measured, with nothing else known of it.
+   *
+   * @param name its name, not null, not blank
+   * @param survey what its measurements came to, not null
+   * @return the room with the surveyed outline, not null
+   * @throws IllegalArgumentException if the name is blank or the measurements fix no shape, with what they lack
+   */
+  public static Room of(String name, Calculated<SurveyReport> survey) {
+    return of(name, survey.value().room().orElseThrow(() -> new IllegalArgumentException(name + ": "
+        + survey.findings().stream().map(Finding::message).collect(Collectors.joining("; ")))).outline()).withSurvey(survey);
   }
 
   /**
@@ -46,7 +68,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withDoors(List<Door> openings) {
-    return new Room(name, outline, openings, pipes, subfloor, site);
+    return new Room(name, outline, openings, pipes, subfloor, site, survey);
   }
 
   /**
@@ -56,7 +78,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withPipes(List<Pipe> risers) {
-    return new Room(name, outline, doors, risers, subfloor, site);
+    return new Room(name, outline, doors, risers, subfloor, site, survey);
   }
 
   /**
@@ -66,7 +88,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSubfloor(Subfloor base) {
-    return new Room(name, outline, doors, pipes, base, site);
+    return new Room(name, outline, doors, pipes, base, site, survey);
   }
 
   /**
@@ -76,6 +98,17 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSite(SiteReadings readings) {
-    return new Room(name, outline, doors, pipes, subfloor, readings);
+    return new Room(name, outline, doors, pipes, subfloor, readings, survey);
+  }
+
+  /**
+   * Returns the same room with the measurements that its outline follows from. The outline stays: give the one of the
+   * survey, with voids as there are.
+   *
+   * @param measured what the measurements came to, not null
+   * @return the room, not null
+   */
+  public Room withSurvey(Calculated<SurveyReport> measured) {
+    return new Room(name, outline, doors, pipes, subfloor, site, Optional.of(measured));
   }
 }

@@ -52,7 +52,7 @@ final class RoomReader {
     if (fields.mistakes().count() > before) {
       return Optional.empty();
     }
-    Room room = new Room(name.orElseThrow(), outline.orElseThrow(), doors, pipes, subfloor, site);
+    Room room = new Room(name.orElseThrow(), outline.orElseThrow(), doors, pipes, subfloor, site, Optional.empty());
     return Optional.of(new Read(room, fields));
   }
 
