@@ -48,7 +48,7 @@ public final class FloorPlanner {
     Check audited = Check.of("plan-audited", "plan audited a second time by other means",
         "covered, nothing overlaps, cuttable from the boards listed, rules kept or named", "no fault", Outcome.MET,
         Source.DEFINITION);
-    return SiteChecks.added(job, plan.with(List.of(audited), List.of(), List.of()));
+    return SiteChecks.added(job, SurveyChecks.added(job, plan.with(List.of(audited), List.of(), List.of())));
   }
 
   /**

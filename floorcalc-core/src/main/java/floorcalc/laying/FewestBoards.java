@@ -117,7 +117,8 @@ final class FewestBoards {
     RowsTried best = first.tried;
     for (int bay = 0; bay < bays.size(); bay++) {
       Frame frame = bays.get(bay).bay().frame();
-      List<Length> worth = StartLine.worthTrying(Stops.of(frame.floor), Length.ofNanometres(frame.low()),
+      List<Length> worth = StartLine.worthTrying(MeasuredStops.of(first.laying.rooms().get(0).room(), frame),
+          Length.ofNanometres(frame.low()),
           quick.board().laidPitch(), quick.rules().value(LayingRules.MINIMUM_ROW_WIDTH));
       RowsTried before = best;
       for (Length line : worth.subList(0, Math.min(lines, worth.size()))) {

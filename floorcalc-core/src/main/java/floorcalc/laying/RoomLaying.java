@@ -29,8 +29,8 @@ record RoomLaying(Room room, Direction direction, Calculated<ExpansionGap> gap, 
     int jobRow = firstJobRow;
     for (Outline laid : gap.value().laid()) {
       Frame frame = Frame.of(laid, rows.direction(), pitch);
-      List<Stop> stops = Stops.of(frame.floor);
-      Calculated<StartLine> start = rows.startLine(bays.size(), stops, frame.low(), job);
+      List<Stop> stops = MeasuredStops.of(room, frame);
+      Calculated<StartLine> start = MeasuredStops.withRisk(rows.startLine(bays.size(), stops, frame.low(), job));
       FrameBay bay = FrameBay.cut(name + "-" + (bays.size() + 1), room.name(), frame,
           start.value().firstRowWidth().toNanometres(), pitch, jobRow, runs);
       bays.add(new BayPlan(bay, start));

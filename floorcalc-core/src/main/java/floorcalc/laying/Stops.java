@@ -15,8 +15,23 @@ final class Stops {
 
   private Stops() {}
 
+  /**
+   * A stop with the ends of the side that it is, in the frame.
+   *
+   * @param stop the stop
+   * @param fromX one end, nm
+   * @param fromY the same
+   * @param toX the other end, nm
+   * @param toY the same
+   */
+  record Side(Stop stop, long fromX, long fromY, long toX, long toY) {}
+
   static List<Stop> of(List<Loop> floor) {
-    List<Stop> stops = new ArrayList<>();
+    return sides(floor).stream().map(Side::stop).toList();
+  }
+
+  static List<Side> sides(List<Loop> floor) {
+    List<Side> stops = new ArrayList<>();
     int wall = 0;
     for (Loop loop : floor) {
       for (int i = 0; i < loop.size(); i++) {
@@ -30,7 +45,8 @@ final class Stops {
         Length low = Length.ofNanometres(Math.min(loop.y[i], loop.y[j]));
         Length high = Length.ofNanometres(Math.max(loop.y[i], loop.y[j]));
         String name = "side " + wall;
-        stops.add(dx > 0 ? Stop.floorAbove(name, low, high) : Stop.floorBelow(name, low, high));
+        Stop stop = dx > 0 ? Stop.floorAbove(name, low, high) : Stop.floorBelow(name, low, high);
+        stops.add(new Side(stop, loop.x[i], loop.y[i], loop.x[j], loop.y[j]));
       }
     }
     return stops;

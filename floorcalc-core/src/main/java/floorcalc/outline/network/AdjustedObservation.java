@@ -16,6 +16,11 @@ import java.util.OptionalDouble;
  */
 public record AdjustedObservation(Observation observation, double adjusted, double residual, double deviation,
     double redundancy) implements Serializable {
+  /**
+   * How many of its own standard deviations a slip must move what the others control, so that four of five such slips are
+   * seen where one of a thousand sound observations is taken for one (Baarda 1968, from memory).
+   */
+  private static final double SEEN = 4.13;
   /** Below this share nothing controls an observation: what is left is rounding. */
   private static final double UNCONTROLLED = 1e-6;
 
@@ -60,6 +65,16 @@ public record AdjustedObservation(Observation observation, double adjusted, doub
   public OptionalDouble expectedDeviation() {
     return isControlled()
         ? OptionalDouble.of(observation.deviation() * StrictMath.sqrt(Math.max(0, 1 - redundancy) / redundancy))
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * Returns the least slip that would be seen: four of five of this size show as a normalised residual beyond 3.29.
+   *
+   * @return {@code 4.13 * s / sqrt(r)}; empty if nothing controls the observation, so that no slip is seen
+   */
+  public OptionalDouble leastSlipSeen() {
+    return isControlled() ? OptionalDouble.of(SEEN * observation.deviation() / StrictMath.sqrt(redundancy))
         : OptionalDouble.empty();
   }
 }

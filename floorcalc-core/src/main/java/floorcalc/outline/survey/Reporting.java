@@ -15,6 +15,9 @@ import java.util.stream.Collectors;
 
 /** Puts the report on a survey together. */
 final class Reporting {
+  /** Millimetres: a tape read by a whole mark too much or too little. */
+  private static final double USUAL_SLIP = 100;
+
   private final Survey survey;
   private final SurveyNetwork network;
   private final List<Step> steps = new ArrayList<>();
@@ -91,10 +94,25 @@ final class Reporting {
       note("survey-not-checked", Severity.NOTE, String.join(", ", alone), "nothing else says whether "
           + (alone.size() == 1 ? "this is" : "these are") + " right; " + tie.text());
     }
+    List<Measured> weak = room.measurements().stream().filter(Reporting::isWeak).toList();
+    if (!weak.isEmpty()) {
+      ToMeasure tie = Proposals.toCheck(shape.adjustment(), shape.layout());
+      if (alone.isEmpty()) {
+        toMeasure.add(tie);
+      }
+      double least = weak.stream().mapToDouble(one -> one.result().leastSlipSeen().orElseThrow()).max().orElseThrow();
+      note("survey-weakly-checked", Severity.NOTE, weak.stream().map(Measured::name).collect(Collectors.joining(", ")),
+          "a slip of less than " + Proposals.length(StrictMath.ceil(least)) + " would not be seen; " + tie.text());
+    }
     if (survey.corners() == Survey.Corners.RIGHT_ANGLES) {
       note("survey-right-angles", Severity.NOTE, "corners whose turn was not measured are taken as exact right angles; a"
           + " corner half a degree off moves the far end of a 4 m wall by 35 mm: measure diagonals to be sure");
     }
+  }
+
+  /** Whether a usual slip in a length would not be seen. */
+  private static boolean isWeak(Measured measured) {
+    return measured.kind() != Measured.Kind.TURN && measured.result().leastSlipSeen().orElse(0) > USUAL_SLIP;
   }
 
   private void working(SurveyedRoom room) {

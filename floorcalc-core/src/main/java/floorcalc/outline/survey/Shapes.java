@@ -46,7 +46,7 @@ final class Shapes {
       if (shapes.stream().noneMatch(shape -> shape.about().isNear(about, SAME)) && hasExtent(about)) {
         Adjustment adjusted = network.fixed(about);
         Layout result = SurveyNetwork.layout(adjusted);
-        if (adjusted.isAtRest() && result.area() > 0 && turnsAsSaid(result)
+        if (adjusted.isAtRest() && result.area() > 0 && result.x(1) > 0 && turnsAsSaid(result)
             && shapes.stream().noneMatch(shape -> shape.layout().isNear(result, SAME))) {
           shapes.add(new Shape(about, adjusted, result));
         }

@@ -41,7 +41,8 @@ public final class SurveyReport implements Serializable {
    * @param survey what was measured, not null
    * @return the report, with the steps {@code redundancy} and {@code factor} and {@code area} where the shape is fixed, and
    *     the findings {@code survey-shape-not-fixed}, {@code survey-several-shapes}, {@code survey-no-shape},
-   *     {@code survey-misfit}, {@code survey-not-checked}, {@code survey-right-angles}; not null
+   *     {@code survey-misfit}, {@code survey-not-checked}, {@code survey-weakly-checked}, {@code survey-right-angles}; not
+   *     null
    * @throws IllegalArgumentException if too many corners leave open which way their right angle turns
    */
   public static Calculated<SurveyReport> of(Survey survey) {

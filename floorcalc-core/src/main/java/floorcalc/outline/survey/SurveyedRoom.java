@@ -149,6 +149,26 @@ public final class SurveyedRoom implements Serializable {
   }
 
   /**
+   * Returns the standard deviation of how far apart two corners are in one direction, across boards that run along a bearing.
+   *
+   * @param degrees the way the boards run, anticlockwise from wall 1, finite
+   * @param from one corner, from 1
+   * @param to the other corner, from 1
+   * @return millimetres, not negative
+   * @throws IndexOutOfBoundsException if there is no such corner
+   */
+  public double deviationAcross(double degrees, int from, int to) {
+    double[] slopes = new double[2 * survey.size()];
+    int a = Objects.checkIndex(from - 1, survey.size());
+    int b = Objects.checkIndex(to - 1, survey.size());
+    slopes[2 * b] -= Walk.sin(degrees);
+    slopes[2 * b + 1] += Walk.cos(degrees);
+    slopes[2 * a] += Walk.sin(degrees);
+    slopes[2 * a + 1] -= Walk.cos(degrees);
+    return fixed.deviation(slopes);
+  }
+
+  /**
    * Returns how a place along a wall lies in the room: on the straight line between its corners.
    *
    * @param wall the wall, from 1

@@ -1,0 +1,186 @@
+package floorcalc.outline.survey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import floorcalc.measure.Area;
+import floorcalc.measure.Length;
+import floorcalc.outline.Point;
+import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SurveyReportTest {
+  /** Each length off by 2 mm whatever it is, so that all weigh the same in sums by hand. */
+  private static final SurveyUncertainty EVEN =
+      new SurveyUncertainty(Length.ofMillimetres(2), Length.ZERO, 0.5);
+
+  private static Survey walls(long... lengths) {
+    return Survey.of(Arrays.stream(lengths).mapToObj(mm -> SurveyWall.of(Length.ofMillimetres(mm))).toList())
+        .withUncertainty(EVEN);
+  }
+
+  private static Tie tie(int from, int to, long mm) {
+    return new Tie(from, to, Length.ofMillimetres(mm));
+  }
+
+  /** Opposite walls of a rectangle are measured alike: 5028 and 5006, 3996 and 3987; their means are 5017 and 3991.5. */
+  @Test
+  void aRectangleIsTheMeanOfItsOppositeWalls() {
+    Calculated<SurveyReport> report = SurveyReport.of(walls(5028, 3996, 5006, 3987).withCorners(Survey.Corners.RIGHT_ANGLES));
+    SurveyedRoom room = report.value().room().orElseThrow();
+    long right = 5_017_000_000L;
+    long up = 3_991_500_000L;
+    assertThat(room.corners()).containsExactly(Point.ofNanometres(0, 0), Point.ofNanometres(right, 0),
+        Point.ofNanometres(right, up), Point.ofNanometres(0, up));
+    assertThat(room.redundancy()).isEqualTo(2);
+    // v = -11, -4.5, 11, 4.5 mm with s = 2 mm: sum = (2 * 121 + 2 * 20.25) / 4 = 70.625, s0 = sqrt(70.625 / 2)
+    assertThat(room.fixed().squares()).isCloseTo(70.625, within(1e-9));
+    assertThat(room.factor()).isCloseTo(5.9424, within(0.00005));
+    // The mean of two lengths of 2 mm has 2 / sqrt(2) mm; area: sqrt((3991.5^2 + 5017^2) * 2) mm2 = 9066.682 mm2
+    assertThat(room.fixed().points().get(1).deviationX()).isCloseTo(1.41421, within(0.000005));
+    assertThat(room.areaDeviation()).isCloseTo(0.009066682, within(5e-10));
+    assertThat(room.deviationFromWall(1, 3)).isCloseTo(1.41421, within(0.000005));
+    // w = v / (s * sqrt(r)), r = 1/2: 11 / (2 * 0.70711) = 7.7782 for the long walls
+    assertThat(report.value().misfits()).hasSize(1);
+    assertThat(report.value().misfits().get(0).oneOf()).extracting(one -> one.measured().name())
+        .containsExactly("wall 1", "wall 3");
+    assertThat(report.value().misfits().get(0).first().normalisedResidual()).isCloseTo(-7.7782, within(0.00005));
+    assertThat(report.findings()).extracting(Finding::code).contains("survey-misfit", "survey-right-angles");
+  }
+
+  /** A triangle of 3, 4 and 5 m has one shape, a right angle, and nothing that checks it. */
+  @Test
+  void aTriangleIsFixedByItsSidesAndCheckedByNothing() {
+    Calculated<SurveyReport> report = SurveyReport.of(walls(3000, 4000, 5000));
+    SurveyedRoom room = report.value().room().orElseThrow();
+    assertThat(room.corners()).containsExactly(Point.ofMillimetres(0, 0), Point.ofMillimetres(3000, 0),
+        Point.ofMillimetres(3000, 4000));
+    assertThat(room.area()).isEqualTo(Area.ofSquareMetres("6"));
+    assertThat(room.redundancy()).isZero();
+    assertThat(room.factor()).isEqualTo(1);
+    assertThat(report.findings()).singleElement().satisfies(finding -> {
+      assertThat(finding.code()).isEqualTo("survey-not-checked");
+      assertThat(finding.where()).isEqualTo("wall 1, wall 2, wall 3");
+    });
+  }
+
+  @Test
+  void fourWallsWithoutADiagonalFixNoShape() {
+    Calculated<SurveyReport> report = SurveyReport.of(walls(5028, 3996, 5006, 3987));
+    assertThat(report.value().room()).isEmpty();
+    assertThat(report.value().sketch()).isPresent();
+    assertThat(report.value().toMeasure()).singleElement().satisfies(tie -> {
+      assertThat(tie.why()).isEqualTo(ToMeasure.Why.FIX_SHAPE);
+      assertThat(List.of(tie.from(), tie.to())).isIn(List.of(1, 3), List.of(2, 4));
+    });
+    assertThat(report.findings()).extracting(Finding::code).containsExactly("survey-shape-not-fixed");
+  }
+
+  /** A polygon of n corners has n - 3 ways to move on its n walls: an L of six needs three ties, each as proposed. */
+  @Test
+  void theProposedTiesFixTheShape() {
+    Survey survey = walls(6200, 2610, 2790, 2190, 3410, 4800);
+    SurveyReport first = SurveyReport.of(survey).value();
+    assertThat(first.toMeasure()).hasSize(3);
+    Survey more = survey.withTies(first.toMeasure().stream().map(one -> new Tie(one.from(), one.to(), one.about())).toList());
+    SurveyReport second = SurveyReport.of(more).value();
+    assertThat(second.toMeasure()).noneMatch(one -> one.why() == ToMeasure.Why.FIX_SHAPE);
+    assertThat(second.room().isPresent() || !second.possible().isEmpty()).isTrue();
+  }
+
+  /**
+   * Corners (0, 0), (5, 0), (5, 4) and (1, 3) m: with the diagonal 1-3 the last one may as well lie at its mirror image within
+   * the triangle, (129/41, 13/41) = (3.146, 0.317) m, a room with a corner that juts in.
+   */
+  private static Survey kiteOrDart() {
+    return Survey.of(List.of(SurveyWall.of(Length.ofMillimetres(5000)), SurveyWall.of(Length.ofMillimetres(4000)),
+        SurveyWall.of(Length.parse("4123.105626 mm")), SurveyWall.of(Length.parse("3162.277660 mm"))))
+        .withUncertainty(EVEN).withTies(List.of(new Tie(1, 3, Length.parse("6403.124237 mm"))));
+  }
+
+  @Test
+  void mirrorImagesAreAskedAbout() {
+    SurveyReport report = SurveyReport.of(kiteOrDart()).value();
+    assertThat(report.room()).isEmpty();
+    assertThat(report.possible()).hasSize(2);
+    // 5-4 triangle 10 m2 and the other triangle of 1/2 |5 * 3 - 4 * 1| = 5.5 m2: together or less it
+    assertThat(report.possible()).extracting(one -> Math.round(one.area().toSquareMillimetres() / 1000) / 1000.0)
+        .containsExactlyInAnyOrder(15.5, 4.5);
+    assertThat(report.toMeasure()).singleElement().satisfies(tie -> {
+      assertThat(tie.why()).isEqualTo(ToMeasure.Why.TELL_APART);
+      assertThat(List.of(tie.from(), tie.to())).containsExactly(2, 4);
+      assertThat(tie.text()).contains("5.000 m").contains("1.881 m").contains("left or right at corner 4");
+    });
+  }
+
+  @Test
+  void aSideTellsMirrorImagesApart() {
+    Survey survey = kiteOrDart();
+    List<SurveyWall> walls = new ArrayList<>(survey.walls());
+    walls.set(2, walls.get(2).then(Turn.RIGHT));
+    SurveyedRoom dart = SurveyReport.of(Survey.of(walls).withTies(survey.ties())).value().room().orElseThrow();
+    assertThat(dart.corners().get(3).x().toMillimetres()).isCloseTo(129_000 / 41.0, within(0.00001));
+    assertThat(dart.corners().get(3).y().toMillimetres()).isCloseTo(13_000 / 41.0, within(0.00001));
+    walls.set(2, walls.get(2).then(Turn.LEFT));
+    SurveyedRoom kite = SurveyReport.of(Survey.of(walls).withTies(survey.ties())).value().room().orElseThrow();
+    assertThat(kite.corners().get(3).x().toMillimetres()).isCloseTo(1000, within(0.00001));
+    assertThat(kite.corners().get(3).y().toMillimetres()).isCloseTo(3000, within(0.00001));
+  }
+
+  /** The L of the constructed tape rooms, with one tie read 100 mm too long. */
+  @Test
+  void aTieThatDoesNotFitIsNamed() {
+    Survey survey = walls(6202, 2610, 2787, 2209, 3411, 4800).withTies(List.of(tie(1, 3, 6717), tie(1, 4, 4384),
+        tie(2, 4, 3815), tie(4, 6, 4062), tie(1, 5, 5891), tie(3, 6, 6576)));
+    Calculated<SurveyReport> report = SurveyReport.of(survey);
+    assertThat(report.value().misfits()).singleElement().satisfies(misfit -> {
+      assertThat(misfit.oneOf()).singleElement().satisfies(suspect -> {
+        assertThat(suspect.measured().name()).isEqualTo("tie 1-4");
+        assertThat(suspect.expected()).isCloseTo(4284, within(3 * suspect.expectedDeviation()));
+      });
+    });
+    assertThat(report.value().room()).isPresent();
+    assertThat(report.findings()).filteredOn(finding -> finding.code().equals("survey-misfit")).singleElement()
+        .satisfies(finding -> assertThat(finding.where()).isEqualTo("tie 1-4"));
+  }
+
+  @Test
+  void rightAnglesMayBeLeftOpen() {
+    SurveyedRoom room = SurveyReport.of(walls(6200, 2600, 2800, 2200, 3400, 4800).withCorners(Survey.Corners.RIGHT_ANGLES))
+        .value().room().orElseThrow();
+    assertThat(room.corners()).containsExactly(Point.ofMillimetres(0, 0), Point.ofMillimetres(6200, 0),
+        Point.ofMillimetres(6200, 2600), Point.ofMillimetres(3400, 2600), Point.ofMillimetres(3400, 4800),
+        Point.ofMillimetres(0, 4800));
+    assertThat(room.redundancy()).isEqualTo(2);
+  }
+
+  @Test
+  void wallsThatNeverGoRoundHaveNoShape() {
+    Calculated<SurveyReport> report = SurveyReport.of(Survey.of(List.of(
+        SurveyWall.of(Length.ofMillimetres(4000)).then(Turn.LEFT), SurveyWall.of(Length.ofMillimetres(3000)).then(Turn.RIGHT),
+        SurveyWall.of(Length.ofMillimetres(4000)).then(Turn.LEFT), SurveyWall.of(Length.ofMillimetres(3000)).then(Turn.LEFT)))
+        .withCorners(Survey.Corners.RIGHT_ANGLES));
+    assertThat(report.value().room()).isEmpty();
+    assertThat(report.value().sketch()).isEmpty();
+    assertThat(report.findings()).extracting(Finding::code).containsExactly("survey-no-shape");
+  }
+
+  @Test
+  void badInputIsRefused() {
+    assertThatThrownBy(() -> walls(4000, 3000)).hasMessage("a survey needs from 3 to 60 walls, but has 2");
+    assertThatThrownBy(() -> walls(4000, 3000, 4000, 3000).withTies(List.of(tie(1, 5, 4000))))
+        .hasMessage("a tie runs from corner 1 to corner 5, but the room has corners 1 to 4");
+    assertThatThrownBy(() -> tie(2, 2, 4000))
+        .hasMessage("a tie runs between two different corners counted from 1, but was from 2 to 2");
+    assertThatThrownBy(() -> Turn.ofDegrees(180)).hasMessageStartingWith("a turn must be between -180 and 180 degrees");
+    long[] many = new long[20];
+    Arrays.fill(many, 1000);
+    assertThatThrownBy(() -> SurveyReport.of(walls(many).withCorners(Survey.Corners.RIGHT_ANGLES)))
+        .hasMessageStartingWith("the survey leaves open at 20 corners");
+  }
+}
