@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Map;
 
-/** Plain arithmetic over decimals: + - * / brackets, ceil, floor, abs, sqrt, min, max, the normal distribution, lengths in mm and in. */
+/** Plain arithmetic over decimals: + - * / brackets, ceil, floor, abs, sqrt, min, max, angles, the normal distribution, lengths in mm and in. */
 final class Formula {
   private static final MathContext EXACT_ENOUGH = new MathContext(80);
 
@@ -63,7 +63,11 @@ final class Formula {
       BigDecimal value = sum();
       while (take(",")) {
         BigDecimal next = sum();
-        value = word.equals("min") ? value.min(next) : value.max(next);
+        value = switch (word) {
+          case "min" -> value.min(next);
+          case "max" -> value.max(next);
+          default -> new BigDecimal(StrictMath.toDegrees(StrictMath.atan2(value.doubleValue(), next.doubleValue())));
+        };
       }
       require(")");
       return switch (word) {
@@ -72,7 +76,7 @@ final class Formula {
         case "abs" -> value.abs();
         case "sqrt" -> value.sqrt(EXACT_ENOUGH);
         case "Phi" -> BigDecimal.valueOf(normal(value.doubleValue()));
-        case "min", "max" -> value;
+        case "min", "max", "atan2" -> value;
         default -> throw new IllegalArgumentException("unknown function " + word + " in '" + text + "'");
       };
     }

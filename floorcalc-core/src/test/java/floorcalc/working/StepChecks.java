@@ -26,6 +26,8 @@ public final class StepChecks {
   private static final String NEAREST = ", rounded to the nearest nanometre";
   private static final String SQUARE_MICROMETRE = ", rounded to a whole square micrometre";
 
+  private static final String SQUARE_MILLIMETRE = " to a whole square millimetre";
+
   private StepChecks() {}
 
   /** Fails if a step's result does not follow from its formula and its terms, or a term is missing or idle. */
@@ -40,7 +42,7 @@ public final class StepChecks {
       assertThat(step.terms()).as(step.explain()).isEmpty();
       return;
     }
-    String formula = step.formula();
+    String formula = step.formula().replace("the nearest square nanometre", "the nearest nanometre");
     boolean up = formula.endsWith(UP);
     boolean down = formula.endsWith(DOWN);
     boolean decimal = formula.endsWith(ONE_DECIMAL);
@@ -49,6 +51,10 @@ public final class StepChecks {
     boolean five = formula.endsWith(FIVE_DECIMALS);
     formula = formula.replace(FIVE_DECIMALS, "");
     boolean nearest = formula.endsWith(NEAREST);
+    RoundingMode millimetre = !formula.endsWith(SQUARE_MILLIMETRE) ? null
+        : formula.endsWith(", rounded down" + SQUARE_MILLIMETRE) ? RoundingMode.FLOOR
+        : formula.endsWith(", rounded up" + SQUARE_MILLIMETRE) ? RoundingMode.CEILING : RoundingMode.HALF_EVEN;
+    formula = formula.replaceFirst(", rounded( down| up|)" + SQUARE_MILLIMETRE, "");
     boolean six = formula.endsWith(SIX_DECIMALS);
     formula = formula.replace(SIX_DECIMALS, "").replace(FOUR_DECIMALS, "").replace(NEAREST, "");
     formula = formula.replace(UP, "").replace(DOWN, "").replace(ONE_DECIMAL, "").replace(SQUARE_MICROMETRE, "");
@@ -80,6 +86,9 @@ public final class StepChecks {
     }
     if (micrometre) {
       value = value.setScale(-6, RoundingMode.HALF_EVEN);
+    }
+    if (millimetre != null) {
+      value = value.setScale(-12, millimetre);
     }
     assertThat(value).as(step.explain()).isEqualByComparingTo(number(step.result()));
     List<String> symbols = step.terms().stream().map(Term::symbol).toList();
