@@ -5,7 +5,10 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Map;
 
-/** Plain arithmetic over decimals: + - * / brackets, ceil, floor, abs, sqrt, min, max, angles, the normal distribution, lengths in mm and in. */
+/**
+ * Plain arithmetic over decimals: + - * / brackets, ceil, floor, abs, sqrt, min, max, atan2 in degrees, sin and arctan in radians,
+ * the normal distribution, lengths in mm and in.
+ */
 final class Formula {
   private static final MathContext EXACT_ENOUGH = new MathContext(80);
 
@@ -76,6 +79,8 @@ final class Formula {
         case "abs" -> value.abs();
         case "sqrt" -> value.sqrt(EXACT_ENOUGH);
         case "Phi" -> BigDecimal.valueOf(normal(value.doubleValue()));
+        case "sin" -> sine(value);
+        case "arctan" -> new BigDecimal(StrictMath.atan(value.doubleValue()));
         case "min", "max", "atan2" -> value;
         default -> throw new IllegalArgumentException("unknown function " + word + " in '" + text + "'");
       };
@@ -104,6 +109,17 @@ final class Formula {
       sum += term;
     }
     return 0.5 + sum * StrictMath.exp(-x * x / 2) / StrictMath.sqrt(2 * StrictMath.PI);
+  }
+
+  /** The sine of an angle in radians, by its series. */
+  private static BigDecimal sine(BigDecimal angle) {
+    BigDecimal sum = BigDecimal.ZERO;
+    BigDecimal term = angle;
+    for (int i = 1; i < 200; i += 2) {
+      sum = sum.add(term, EXACT_ENOUGH);
+      term = term.multiply(angle).multiply(angle).negate().divide(BigDecimal.valueOf((i + 1L) * (i + 2)), EXACT_ENOUGH);
+    }
+    return sum;
   }
 
   private String word() {

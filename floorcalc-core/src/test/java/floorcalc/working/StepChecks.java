@@ -13,20 +13,16 @@ import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Redoes each step of a working from its formula and terms alone, as a student with paper would. */
 public final class StepChecks {
   private static final String AS_STATED = "value as stated";
-  private static final String UP = ", rounded up to a whole nanometre";
-  private static final String DOWN = ", rounded down to a whole nanometre";
-  private static final String ONE_DECIMAL = ", rounded to one decimal";
-  private static final String FOUR_DECIMALS = ", rounded to four decimals";
-  private static final String FIVE_DECIMALS = ", rounded to five decimals";
-  private static final String SIX_DECIMALS = ", rounded to six decimals";
-  private static final String NEAREST = ", rounded to the nearest nanometre";
-  private static final String SQUARE_MICROMETRE = ", rounded to a whole square micrometre";
-
-  private static final String SQUARE_MILLIMETRE = " to a whole square millimetre";
+  private static final Pattern ROUNDED = Pattern.compile(", rounded (?:(up|down) )?to (?:(a whole|the nearest) "
+      + "(nanometre|square nanometre|square micrometre|square millimetre)|(\\w+) decimals?)$");
+  private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine",
+      "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen");
 
   private StepChecks() {}
 
@@ -42,58 +38,34 @@ public final class StepChecks {
       assertThat(step.terms()).as(step.explain()).isEmpty();
       return;
     }
-    String formula = step.formula().replace("the nearest square nanometre", "the nearest nanometre");
-    boolean up = formula.endsWith(UP);
-    boolean down = formula.endsWith(DOWN);
-    boolean decimal = formula.endsWith(ONE_DECIMAL);
-    boolean micrometre = formula.endsWith(SQUARE_MICROMETRE);
-    boolean four = formula.endsWith(FOUR_DECIMALS);
-    boolean five = formula.endsWith(FIVE_DECIMALS);
-    formula = formula.replace(FIVE_DECIMALS, "");
-    boolean nearest = formula.endsWith(NEAREST);
-    RoundingMode millimetre = !formula.endsWith(SQUARE_MILLIMETRE) ? null
-        : formula.endsWith(", rounded down" + SQUARE_MILLIMETRE) ? RoundingMode.FLOOR
-        : formula.endsWith(", rounded up" + SQUARE_MILLIMETRE) ? RoundingMode.CEILING : RoundingMode.HALF_EVEN;
-    formula = formula.replaceFirst(", rounded( down| up|)" + SQUARE_MILLIMETRE, "");
-    boolean six = formula.endsWith(SIX_DECIMALS);
-    formula = formula.replace(SIX_DECIMALS, "").replace(FOUR_DECIMALS, "").replace(NEAREST, "");
-    formula = formula.replace(UP, "").replace(DOWN, "").replace(ONE_DECIMAL, "").replace(SQUARE_MICROMETRE, "");
+    Matcher rounding = ROUNDED.matcher(step.formula());
+    boolean rounded = rounding.find();
+    String formula = rounded ? step.formula().substring(0, rounding.start()) : step.formula();
     Map<String, BigDecimal> values = new LinkedHashMap<>();
     step.terms().forEach(term -> values.put(term.symbol(), number(term.value())));
     assertThat(formula).as(step.explain()).matches("[A-Za-z0-9']+ = .+");
     String right = formula.substring(formula.indexOf(" = ") + 3);
     BigDecimal value = right.contains(" if ") ? choice(right, values) : new Formula(right, values).value();
-    if (up) {
-      value = value.setScale(0, RoundingMode.CEILING);
-    }
-    if (down) {
-      value = value.setScale(0, RoundingMode.FLOOR);
-    }
-    if (decimal) {
-      value = value.setScale(1, RoundingMode.HALF_UP);
-    }
-    if (four) {
-      value = value.setScale(4, RoundingMode.HALF_UP);
-    }
-    if (five) {
-      value = value.setScale(5, RoundingMode.HALF_UP);
-    }
-    if (six) {
-      value = value.setScale(6, RoundingMode.HALF_UP);
-    }
-    if (nearest) {
-      value = value.setScale(0, RoundingMode.HALF_EVEN);
-    }
-    if (micrometre) {
-      value = value.setScale(-6, RoundingMode.HALF_EVEN);
-    }
-    if (millimetre != null) {
-      value = value.setScale(-12, millimetre);
+    if (rounded) {
+      value = rounded(value, rounding);
     }
     assertThat(value).as(step.explain()).isEqualByComparingTo(number(step.result()));
     List<String> symbols = step.terms().stream().map(Term::symbol).toList();
     assertThat(symbols).as(step.explain()).doesNotHaveDuplicates()
         .allSatisfy(symbol -> assertThat(" " + right.replaceAll("[^A-Za-z0-9']", " ") + " ").contains(" " + symbol + " "));
+  }
+
+  private static BigDecimal rounded(BigDecimal value, Matcher rounding) {
+    if (rounding.group(4) != null) {
+      return value.setScale(NUMBERS.indexOf(rounding.group(4)), RoundingMode.HALF_UP);
+    }
+    RoundingMode mode = rounding.group(1) == null ? RoundingMode.HALF_EVEN
+        : rounding.group(1).equals("up") ? RoundingMode.CEILING : RoundingMode.FLOOR;
+    return value.setScale(switch (rounding.group(3)) {
+      case "square micrometre" -> -6;
+      case "square millimetre" -> -12;
+      default -> 0;
+    }, mode);
   }
 
   /** Reads "A if c, B if d, else C". */
