@@ -95,6 +95,14 @@ class HouseTest {
   }
 
   @ArchTest
+  static final ArchRule OUTLINES_KNOW_NO_SURVEY = noClasses().that().resideInAPackage("floorcalc.outline").should()
+      .dependOnClassesThat(resideInAnyPackage("floorcalc.outline.survey..", "floorcalc.outline.network.."));
+
+  @ArchTest
+  static final ArchRule NETWORKS_KNOW_NO_ROOM = noClasses().that().resideInAPackage("floorcalc.outline.network..").should()
+      .dependOnClassesThat(resideInAnyPackage("floorcalc.outline", "floorcalc.outline.survey.."));
+
+  @ArchTest
   static final ArchRule THE_FRONT_DOOR_DRAWS_NOTHING =
       noClasses().that().resideInAPackage("floorcalc").should().dependOnClassesThat().resideInAPackage(inside("drawing"))
           .allowEmptyShould(true);
