@@ -25,7 +25,7 @@ final class Proposals {
     while (adjustment.looseness() > 0 && proposals.size() < survey.size()) {
       Adjustment now = adjustment;
       int[] pair = best(layout, (a, b) -> change(now, layout, a, b));
-      proposals.add(tie(ToMeasure.Why.FIX_SHAPE, pair, layout, "without it the shape of the room is not fixed"));
+      proposals.add(tie(ToMeasure.Why.FIX_SHAPE, pair, layout, ""));
       more = more.with(pair[0] + 1, pair[1] + 1, layout.distance(pair[0], pair[1]), 1);
       adjustment = more.fixed(layout);
     }
@@ -98,7 +98,7 @@ final class Proposals {
 
   private static ToMeasure tie(ToMeasure.Why why, int[] pair, Layout layout, String reason) {
     return new ToMeasure(why, pair[0] + 1, pair[1] + 1, length(layout, pair),
-        words(pair) + ", about " + metres(layout.distance(pair[0], pair[1])) + ": " + reason);
+        words(pair) + ", about " + metres(layout.distance(pair[0], pair[1])) + (reason.isEmpty() ? "" : ": " + reason));
   }
 
   private static String words(int[] pair) {

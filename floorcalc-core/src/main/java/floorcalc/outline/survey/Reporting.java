@@ -1,5 +1,6 @@
 package floorcalc.outline.survey;
 
+import floorcalc.measure.Length;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.working.Calculated;
@@ -15,6 +16,8 @@ import java.util.stream.Collectors;
 
 /** Puts the report on a survey together. */
 final class Reporting {
+  /** Degrees that a corner which looks square may be off. */
+  private static final double NEARLY_SQUARE = 2;
   /** Millimetres: a tape read by a whole mark too much or too little. */
   private static final double USUAL_SLIP = 100;
 
@@ -23,6 +26,7 @@ final class Reporting {
   private final List<Step> steps = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private final List<ToMeasure> toMeasure = new ArrayList<>();
+  private AreaRange areas;
 
   Reporting(Survey survey) {
     this.survey = survey;
@@ -64,26 +68,53 @@ final class Reporting {
 
   private Calculated<SurveyReport> loose(Shapes.Shape shape) {
     toMeasure.addAll(Proposals.toFix(survey, network, shape));
-    note("survey-shape-not-fixed", Severity.WARNING, "the measurements do not fix the shape of the room: "
-        + (toMeasure.size() == 1 ? "one more is needed" : toMeasure.size() + " more are needed") + "; "
+    List<Length> walls = survey.walls().stream().map(SurveyWall::length).toList();
+    Calculated<AreaRange> range = survey.size() == 4 && survey.walls().stream().noneMatch(Reporting::turnsRight)
+        ? AreaRange.withoutReflexCorner(walls) : AreaRange.ofSides(walls);
+    areas = range.value();
+    steps.addAll(range.steps());
+    String square = "";
+    if (survey.size() == 4 && survey.ties().isEmpty() && AreaRange.leastDegreesFromSquare(walls) <= NEARLY_SQUARE) {
+      AreaRange near = AreaRange.nearSquare(walls, NEARLY_SQUARE).value();
+      square = ", if no corner is more than 2° off square " + words(near);
+    }
+    note("survey-shape-not-fixed", Severity.WARNING, "the measurements do not fix the shape of the room, its area may be "
+        + words(areas) + square + ": " + (toMeasure.size() == 1 ? "one more is needed" : toMeasure.size() + " more are needed") + "; "
         + toMeasure.stream().map(ToMeasure::text).collect(Collectors.joining("; ")));
     return report(List.of(shape), null, List.of());
   }
 
+  private static boolean turnsRight(SurveyWall wall) {
+    return wall.turn().side() == Turn.Side.RIGHT;
+  }
+
+  private static String words(AreaRange areas) {
+    return areas.least().isZero() ? "at most " + squareMetres(areas.greatest().toSquareMillimetres())
+        : "anywhere from " + squareMetres(areas.least().toSquareMillimetres()) + " to "
+            + squareMetres(areas.greatest().toSquareMillimetres());
+  }
+
   private SurveyedRoom room(Shapes.Shape shape) {
     List<Point> corners = SquareCorners.of(survey, shape.layout());
-    return new SurveyedRoom(survey, corners, SurveyedRoom.straight(corners), network.measured(shape.adjustment()),
+    return new SurveyedRoom(survey, corners, SurveyedRoom.shaped(survey, corners), network.measured(shape.adjustment()),
         shape.adjustment(), network.free(shape.layout()));
   }
 
   private void misfit(Misfit misfit) {
     List<ToMeasure> again = Proposals.again(misfit);
-    toMeasure.addAll(again);
-    String where = misfit.oneOf().stream().map(one -> one.measured().name()).collect(Collectors.joining(" or "));
+    int likely = (int) Math.max(1, misfit.oneOf().stream().filter(one -> !one.slip().isEmpty()).count());
+    toMeasure.addAll(again.subList(0, likely));
+    String where = names(misfit.oneOf(), " or ");
+    String others = names(misfit.oneOf().subList(likely, again.size()), ", ");
+    String square = survey.corners() == Survey.Corners.RIGHT_ANGLES ? "; or a corner is not square: measure a diagonal" : "";
     note("survey-misfit", Severity.WARNING, where, (again.size() == 1 ? "it does not fit the others; "
         : "one of these does not fit, the others do not tell which; ")
-        + (survey.corners() == Survey.Corners.RIGHT_ANGLES ? "or the corners are not square: measure a diagonal; " : "")
-        + again.stream().map(ToMeasure::text).collect(Collectors.joining("; ")));
+        + again.subList(0, likely).stream().map(ToMeasure::text).collect(Collectors.joining("; or "))
+        + (others.isEmpty() ? "" : "; then, if that was right, " + others) + square);
+  }
+
+  private static String names(List<Suspect> suspects, String between) {
+    return suspects.stream().map(one -> one.measured().name()).collect(Collectors.joining(between));
   }
 
   private void checked(SurveyedRoom room, Shapes.Shape shape) {
@@ -145,6 +176,6 @@ final class Reporting {
   private Calculated<SurveyReport> report(List<Shapes.Shape> shapes, SurveyedRoom room, List<Misfit> misfits) {
     List<Outline> outlines =
         shapes.stream().map(shape -> SurveyedRoom.straight(SquareCorners.of(survey, shape.layout()))).toList();
-    return Calculated.of(new SurveyReport(survey, outlines, room, misfits, toMeasure), steps, findings);
+    return Calculated.of(new SurveyReport(survey, outlines, room, misfits, toMeasure, areas), steps, findings);
   }
 }

@@ -1,7 +1,15 @@
 package floorcalc.outline.survey;
 
+import floorcalc.measure.Length;
+import java.math.RoundingMode;
+import java.util.Comparator;
+import java.util.stream.Stream;
+
 /** What may have happened to a measurement that does not fit. */
 final class Slips {
+  private static final Length SIXTY_FOURTH = Length.ofInches(0, 1, 64);
+  private static final Length TENTH = Length.ofNanometres(100_000);
+
   private final Survey survey;
 
   Slips(Survey survey) {
@@ -13,7 +21,21 @@ final class Slips {
     if (measured.kind() == Measured.Kind.TURN) {
       return turn(measured, expected, deviation);
     }
-    return betweenOtherCorners(measured, others);
+    String usual = usual(measured, expected, deviation);
+    return usual.isEmpty() ? betweenOtherCorners(measured, others) : usual;
+  }
+
+  /** A slip of the kind that the marks of the tape invite: which marks it had is seen from the reading. */
+  private static String usual(Measured measured, double expected, double deviation) {
+    Length read = Length.fromMillimetres(measured.read(), RoundingMode.HALF_EVEN);
+    Length should = Length.fromMillimetres(expected, RoundingMode.HALF_EVEN);
+    double off = StrictMath.hypot(deviation, measured.result().observation().deviation());
+    boolean inches = read.remainder(SIXTY_FOURTH).isZero();
+    boolean millimetres = read.remainder(TENTH).isZero();
+    return Stream.of(Slip.Marks.values())
+        .filter(marks -> marks == Slip.Marks.METRIC ? millimetres || !inches : inches)
+        .flatMap(marks -> Slip.of(read, marks, should, Length.fromMillimetres(off, RoundingMode.CEILING)).stream())
+        .min(Comparator.comparing(slip -> slip.corrected().minus(should).abs())).map(Slip::toString).orElse("");
   }
 
   private String turn(Measured measured, double expected, double deviation) {

@@ -25,13 +25,16 @@ public final class SurveyReport implements Serializable {
   private final List<Misfit> misfits;
   @SuppressWarnings("serial")
   private final List<ToMeasure> toMeasure;
+  private final AreaRange areas;
 
-  SurveyReport(Survey survey, List<Outline> shapes, SurveyedRoom room, List<Misfit> misfits, List<ToMeasure> toMeasure) {
+  SurveyReport(Survey survey, List<Outline> shapes, SurveyedRoom room, List<Misfit> misfits, List<ToMeasure> toMeasure,
+      AreaRange areas) {
     this.survey = survey;
     this.shapes = List.copyOf(shapes);
     this.room = room;
     this.misfits = List.copyOf(misfits);
     this.toMeasure = List.copyOf(toMeasure);
+    this.areas = areas;
   }
 
   /**
@@ -101,5 +104,14 @@ public final class SurveyReport implements Serializable {
    */
   public List<ToMeasure> toMeasure() {
     return toMeasure;
+  }
+
+  /**
+   * Returns between what the area of the room must be as its straight walls alone allow, if the measurements do not fix it.
+   *
+   * @return the range of all shapes that have these walls; empty if one or several shapes are fixed, or none fits
+   */
+  public Optional<AreaRange> areas() {
+    return Optional.ofNullable(areas);
   }
 }

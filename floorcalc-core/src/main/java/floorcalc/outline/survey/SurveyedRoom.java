@@ -1,11 +1,13 @@
 package floorcalc.outline.survey;
 
 import floorcalc.measure.Area;
+import floorcalc.measure.Length;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import floorcalc.outline.network.Adjustment;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -14,6 +16,9 @@ import java.util.Objects;
  * thread-safe.
  */
 public final class SurveyedRoom implements Serializable {
+  /** How far the straight pieces that stand for an arc are from it at most. */
+  public static final Length ARC_WITHIN = Length.ofNanometres(500_000);
+
   private static final long serialVersionUID = 1L;
 
   private final Survey survey;
@@ -54,7 +59,8 @@ public final class SurveyedRoom implements Serializable {
   }
 
   /**
-   * Returns the outline: straight from corner to corner, but for arcs and offsets.
+   * Returns the outline: straight from corner to corner, but for offsets, and for arcs, which are chains of straight pieces
+   * within {@link #ARC_WITHIN}.
    *
    * @return the outline, not null; it is not checked, see {@link floorcalc.outline.OutlineCheck}
    */
@@ -186,8 +192,27 @@ public final class SurveyedRoom implements Serializable {
         from.yNanometres() + (long) StrictMath.rint(part * dy));
   }
 
-  /** The ring of a room of straight walls. */
+  /** The room of straight walls. */
   static Outline straight(List<Point> corners) {
     return Outline.of(Ring.of(corners));
+  }
+
+  /** The room with the faces of its walls as they were measured. */
+  static Outline shaped(Survey survey, List<Point> corners) {
+    List<Point> all = new ArrayList<>();
+    for (int wall = 1; wall <= survey.size(); wall++) {
+      int number = wall;
+      Point from = corners.get(wall - 1);
+      Point to = corners.get(wall % survey.size());
+      SurveyWall measured = survey.walls().get(wall - 1);
+      List<WallOffset> offsets = survey.offsets().stream().filter(offset -> offset.wall() == number).toList();
+      all.add(from);
+      if (!measured.rise().isZero()) {
+        all.addAll(WallShape.arc(from, to, measured.rise(), ARC_WITHIN));
+      } else if (!offsets.isEmpty()) {
+        all.addAll(WallShape.offsets(from, to, measured.length(), offsets));
+      }
+    }
+    return Outline.of(Ring.of(all));
   }
 }

@@ -79,6 +79,42 @@ class SurveyReportTest {
       assertThat(List.of(tie.from(), tie.to())).isIn(List.of(1, 3), List.of(2, 4));
     });
     assertThat(report.findings()).extracting(Finding::code).containsExactly("survey-shape-not-fixed");
+    // Brahmagupta: s = 9008.5, sqrt(3980.5 * 5012.5 * 4002.5 * 5021.5) mm2 = 20.025272 m2, rounded up
+    assertThat(report.value().areas().orElseThrow().greatest().toSquareMillimetres() / 1e6)
+        .isCloseTo(20.025272, within(0.0000015));
+    assertThat(report.findings().get(0).message()).contains("anywhere from 1.08 m² to 20.03 m²")
+        .contains("if no corner is more than 2° off square anywhere from 20.02 m² to 20.03 m²");
+  }
+
+  /** A rectangle of 4 by 3 m with a half circle of 1 m over wall 1 and a chimney breast of 0.9 by 0.35 m on wall 3. */
+  @Test
+  void arcsAndOffsetsShapeTheWalls() {
+    List<SurveyWall> walls = List.of(
+        new SurveyWall(Length.ofMillimetres(4000), Turn.LEFT, Length.ofMillimetres(2000)),
+        SurveyWall.of(Length.ofMillimetres(3000)), SurveyWall.of(Length.ofMillimetres(4000)),
+        SurveyWall.of(Length.ofMillimetres(3000)));
+    SurveyedRoom room = SurveyReport.of(Survey.of(walls).withUncertainty(EVEN).withCorners(Survey.Corners.RIGHT_ANGLES)
+        .withOffsets(List.of(offset(1200, 0), offset(1200, 350), offset(2100, 350), offset(2100, 0)))).value().room()
+        .orElseThrow();
+    // 4 * 3 + pi * 2^2 / 2 - 0.9 * 0.35 = 12 + 6.283185 - 0.315; the chain of the arc leaves out at most 2/3 * 0.5 mm * pi * 2 m
+    assertThat(room.area().toSquareMillimetres() / 1e6).isBetween(17.968185 - 0.0021, 17.968185);
+    assertThat(room.outline().shell().corners()).contains(Point.ofMillimetres(2800, 3000), Point.ofMillimetres(2800, 2650),
+        Point.ofMillimetres(1900, 2650), Point.ofMillimetres(1900, 3000));
+  }
+
+  private static WallOffset offset(long at, long distance) {
+    return new WallOffset(3, Length.ofMillimetres(at), Length.ofMillimetres(distance));
+  }
+
+  /** 12 ft 7 5/8 in, 151.625 * 25.4 = 3851.275 mm, read as 13 ft 7 5/8 in. */
+  @Test
+  void aFootTooMuchIsSeenOnATapeOfFeet() {
+    List<SurveyWall> walls = List.of(SurveyWall.of(Length.parse("12' 7 5/8\"")), SurveyWall.of(Length.parse("10' 3\"")),
+        SurveyWall.of(Length.parse("13' 7 5/8\"")), SurveyWall.of(Length.parse("10' 3\"")));
+    SurveyReport report = SurveyReport.of(Survey.of(walls).withUncertainty(EVEN).withCorners(Survey.Corners.RIGHT_ANGLES))
+        .value();
+    assertThat(report.misfits().get(0).oneOf()).extracting(Suspect::slip).containsExactly(
+        "read 1 ft too short: meant 4156.075 mm", "read 1 ft too long: meant 3851.275 mm");
   }
 
   /** A polygon of n corners has n - 3 ways to move on its n walls: an L of six needs three ties, each as proposed. */
@@ -142,6 +178,7 @@ class SurveyReportTest {
       assertThat(misfit.oneOf()).singleElement().satisfies(suspect -> {
         assertThat(suspect.measured().name()).isEqualTo("tie 1-4");
         assertThat(suspect.expected()).isCloseTo(4284, within(3 * suspect.expectedDeviation()));
+        assertThat(suspect.slip()).isEqualTo("read 100 mm too long: meant 4284 mm");
       });
     });
     assertThat(report.value().room()).isPresent();
