@@ -1,6 +1,6 @@
 package floorcalc.laying;
 
-import floorcalc.measure.Length;
+import floorcalc.outline.Point;
 import floorcalc.rows.Stop;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,8 +11,6 @@ import java.util.List;
  * A side steeper than one in two ends rows; it is no stop. Sides without height that follow one another are one stop.
  */
 final class Stops {
-  private static final int STEEPEST = 2;
-
   private Stops() {}
 
   /**
@@ -37,16 +35,12 @@ final class Stops {
       for (int i = 0; i < loop.size(); i++) {
         wall++;
         int j = i + 1 < loop.size() ? i + 1 : 0;
-        long dx = loop.x[j] - loop.x[i];
-        long dy = loop.y[j] - loop.y[i];
-        if (dx == 0 || STEEPEST * Math.abs((double) dy) > Math.abs((double) dx)) {
-          continue;
-        }
-        Length low = Length.ofNanometres(Math.min(loop.y[i], loop.y[j]));
-        Length high = Length.ofNanometres(Math.max(loop.y[i], loop.y[j]));
-        String name = "side " + wall;
-        Stop stop = dx > 0 ? Stop.floorAbove(name, low, high) : Stop.floorBelow(name, low, high);
-        stops.add(new Side(stop, loop.x[i], loop.y[i], loop.x[j], loop.y[j]));
+        long fromX = loop.x[i];
+        long fromY = loop.y[i];
+        long toX = loop.x[j];
+        long toY = loop.y[j];
+        Stop.ofSide("side " + wall, Point.ofNanometres(fromX, fromY), Point.ofNanometres(toX, toY))
+            .ifPresent(stop -> stops.add(new Side(stop, fromX, fromY, toX, toY)));
       }
     }
     return stops;

@@ -1,6 +1,6 @@
 package floorcalc.movement;
 
-import floorcalc.outline.Containment;
+import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
  */
 public final class ContinuousFloor {
   /** How far the floor of an opening may be from the walls of a room that it leads to: what a plan is drawn to. */
-  private static final double NEAR = 1_000_000;
+  private static final Length NEAR = Length.ofMillimetres(1);
   private static final int MOST_OPENINGS = 12;
 
   private final List<JoinedRoom> rooms;
@@ -90,21 +90,7 @@ public final class ContinuousFloor {
 
   /** Whether a point is in a room, on its walls or within a millimetre of them. */
   static boolean isIn(Outline room, double x, double y) {
-    if (room.locate(Point.ofNanometres(Math.round(x), Math.round(y))) != Containment.OUTSIDE) {
-      return true;
-    }
-    Ring walls = room.shell();
-    for (int i = 0; i < walls.size(); i++) {
-      int next = (i + 1) % walls.size();
-      double dx = walls.x(next) - walls.x(i);
-      double dy = walls.y(next) - walls.y(i);
-      double along = ((x - walls.x(i)) * dx + (y - walls.y(i)) * dy) / (dx * dx + dy * dy);
-      double share = Math.max(0, Math.min(1, along));
-      if (StrictMath.hypot(x - walls.x(i) - share * dx, y - walls.y(i) - share * dy) <= NEAR) {
-        return true;
-      }
-    }
-    return false;
+    return room.isNear(Point.ofNanometres(Math.round(x), Math.round(y)), NEAR);
   }
 
   /**

@@ -120,6 +120,31 @@ public final class Outline implements Serializable {
   }
 
   /**
+   * Tells whether a point lies on the floor, on a wall, or off the floor by no more than a reach of the outer walls.
+   *
+   * @param point the point, not null
+   * @param reach how far off it may be, not null, not negative; judged to within a millionth of it
+   * @return true if it is as near
+   */
+  public boolean isNear(Point point, Length reach) {
+    if (locate(point) != Containment.OUTSIDE) {
+      return true;
+    }
+    for (int i = 0; i < shell.size(); i++) {
+      int next = (i + 1) % shell.size();
+      double dx = shell.x(next) - shell.x(i);
+      double dy = shell.y(next) - shell.y(i);
+      double px = point.xNanometres() - shell.x(i);
+      double py = point.yNanometres() - shell.y(i);
+      double share = Math.max(0, Math.min(1, (px * dx + py * dy) / (dx * dx + dy * dy)));
+      if (StrictMath.hypot(px - share * dx, py - share * dy) <= reach.toNanometres()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
    * Returns the smallest upright rectangle that holds the outline.
    *
    * @return the extent of the shell, not null

@@ -1,7 +1,9 @@
 package floorcalc.rows;
 
 import floorcalc.measure.Length;
+import floorcalc.outline.Point;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A place where the floor ends across the rows: a wall, the side of a column, a doorway, a hearth. Levels are heights
@@ -20,6 +22,9 @@ import java.util.Objects;
  * @param plusMinus the most that its place is off as measured, both ways, not null, not negative; zero if it is exact
  */
 public record Stop(String name, Side side, Length low, Length high, Length plusMinus) {
+
+  /** A side that rises more than one in so many ends rows. */
+  private static final int STEEPEST = 2;
 
   /** On which side of a stop the floor lies. */
   public enum Side {
@@ -103,6 +108,24 @@ public record Stop(String name, Side side, Length low, Length high, Length plusM
    */
   public static Stop floorBelow(String name, Length low, Length high) {
     return new Stop(name, Side.FLOOR_BELOW, low, high);
+  }
+
+  /**
+   * Returns the stop that a side of a floor is, if it is one: a side steeper than one in two ends rows and is none.
+   *
+   * @param name what people call it, not null
+   * @param from where the side begins, in the frame of the bay, with the floor on its left; not null
+   * @param to where it ends, not null
+   * @return the stop, empty if the side is too steep; not null
+   */
+  public static Optional<Stop> ofSide(String name, Point from, Point to) {
+    long dx = Math.subtractExact(to.xNanometres(), from.xNanometres());
+    Length low = from.y().min(to.y());
+    Length high = from.y().max(to.y());
+    if (dx == 0 || STEEPEST * high.minus(low).toNanometres() > Math.abs(dx)) {
+      return Optional.empty();
+    }
+    return Optional.of(dx > 0 ? floorAbove(name, low, high) : floorBelow(name, low, high));
   }
 
   /**
