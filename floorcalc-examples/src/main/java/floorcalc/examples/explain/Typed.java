@@ -10,7 +10,9 @@ import floorcalc.outline.OutlineFault;
 import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import floorcalc.outline.Wkt;
+import floorcalc.rows.FloorPart;
 import floorcalc.rows.RowWay;
+import floorcalc.rows.WallFace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -116,18 +118,76 @@ final class Typed {
       }
       return outline;
     }
+  }
 
-    private static Ring ring(String text) {
-      List<Point> corners = new ArrayList<>();
-      for (String corner : text.strip().split("\\s+")) {
-        String[] parts = corner.split(",", -1);
-        if (parts.length != 2) {
-          throw new TypeConversionException("found [" + corner + "] as a corner; write corners as x,y with blanks between"
-              + " them, such as 0,0 4210,0 4195,3620 0,3605");
-        }
-        corners.add(Point.of(length(parts[0]), length(parts[1])));
+  private static Ring ring(String text) {
+    return Ring.of(pairs(text, "corner").stream().map(pair -> Point.of(pair[0], pair[1])).toList());
+  }
+
+  /** Reads {@code a,b a,b ...}. */
+  private static List<Length[]> pairs(String text, String what) {
+    List<Length[]> pairs = new ArrayList<>();
+    for (String pair : text.strip().split("\\s+")) {
+      String[] parts = pair.split(",", -1);
+      if (parts.length != 2) {
+        throw new TypeConversionException("found [" + pair + "] as a " + what + "; write each as two lengths with a comma and no"
+            + " blank between them, such as 0,0 4210,0 4195,3620 0,3605");
       }
-      return Ring.of(corners);
+      pairs.add(new Length[] {length(parts[0]), length(parts[1])});
+    }
+    return pairs;
+  }
+
+  /** Reads the face of a wall: {@code place,distance place,distance ...}. */
+  static final class OfWall implements ITypeConverter<WallFace> {
+    @Override
+    public WallFace convert(String text) {
+      try {
+        return WallFace.of(pairs(text, "distance of the wall").stream().map(pair -> new WallFace.Offset(pair[0], pair[1])).toList());
+      } catch (IllegalArgumentException fault) {
+        throw new TypeConversionException(fault.getMessage());
+      }
+    }
+  }
+
+  /** Reads one point. */
+  static final class OfPoint implements ITypeConverter<Point> {
+    @Override
+    public Point convert(String text) {
+      List<Length[]> pairs = pairs(text, "point");
+      if (pairs.size() != 1) {
+        throw new TypeConversionException("found [" + text + "]; write one point as x,y");
+      }
+      return Point.of(pairs.get(0)[0], pairs.get(0)[1]);
+    }
+  }
+
+  /** Reads two points. */
+  static final class OfTwoPoints implements ITypeConverter<TwoPoints> {
+    @Override
+    public TwoPoints convert(String text) {
+      List<Length[]> pairs = pairs(text, "point");
+      if (pairs.size() != 2) {
+        throw new TypeConversionException("found [" + text + "]; write two points as x,y x,y");
+      }
+      return new TwoPoints(Point.of(pairs.get(0)[0], pairs.get(0)[1]), Point.of(pairs.get(1)[0], pairs.get(1)[1]));
+    }
+  }
+
+  /** Two points of a line or a wall. */
+  record TwoPoints(Point from, Point to) {
+  }
+
+  /** Reads a part of a floor: {@code name: outline}. */
+  static final class OfPart implements ITypeConverter<FloorPart> {
+    @Override
+    public FloorPart convert(String text) {
+      int colon = text.indexOf(':');
+      if (colon < 1) {
+        throw new TypeConversionException("found [" + text + "]; write a name, a colon and the outline, such as"
+            + " \"hall: 0,0 4000,0 4000,3000 0,3000\"");
+      }
+      return new FloorPart(text.substring(0, colon).strip(), new OfOutline().convert(text.substring(colon + 1)));
     }
   }
 
