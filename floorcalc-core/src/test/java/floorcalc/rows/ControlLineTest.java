@@ -110,7 +110,6 @@ class ControlLineTest {
     Outline room = Outline.of(Ring.of(at(0, 0), at(5000, 0), at(5000, 1500), at(3000, 1500), at(3000, 4000), at(0, 4000)));
     assertThat(ControlLine.throughCorner(room, 4, Direction.ALONG_X).chords(room))
         .containsExactly(new Chord(mm("-3000"), Length.ZERO));
-    // at 45 degrees: back down to 1500,0, which is 1500 * sqrt 2 away, and on along the wall's corner into the wall: no further
     List<Chord> chords = ControlLine.throughCorner(room, 4, Direction.fromDegrees(135)).chords(room);
     assertThat(chords).singleElement().satisfies(chord -> {
       // up to 500,4000: 2500 * sqrt 2 = 3535.534; down to 4500,0: 1500 * sqrt 2 = 2121.320

@@ -25,14 +25,20 @@ class CommandLinePageTest {
 
   @Test
   void examplesOfExplainPrintWhatThePageShows() throws IOException {
-    Matcher examples = EXAMPLE.matcher(Docs.page("command-line.md"));
+    assertThat(examplesThatPrintWhatIsShown("command-line.md")).isEqualTo(6);
+    assertThat(examplesThatPrintWhatIsShown("irregular-walls.md")).isEqualTo(3);
+    assertThat(examplesThatPrintWhatIsShown("start-line.md")).isEqualTo(5);
+  }
+
+  private static int examplesThatPrintWhatIsShown(String page) throws IOException {
+    Matcher examples = EXAMPLE.matcher(Docs.page(page));
     int count = 0;
     while (examples.find()) {
       Ran ran = Ran.with(words(examples.group(1)));
       assertThat(ran).as(examples.group(1)).isEqualTo(new Ran(0, examples.group(2), ""));
       count++;
     }
-    assertThat(count).isEqualTo(6);
+    return count;
   }
 
   @Test
