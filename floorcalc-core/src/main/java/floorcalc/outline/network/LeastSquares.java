@@ -5,15 +5,19 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.RealVector;
 
 /**
  * Gauss-Newton steps over the coordinates that are not held. Exact observations are met by the shortest move; what they
- * leave free is moved by the others. Each step is halved as long as it makes the fit worse.
+ * leave free is moved by the others. A step that makes the fit worse is damped or shortened, whichever helps most.
  */
 final class LeastSquares {
   private static final int MOST_STEPS = 200;
-  private static final int MOST_HALVINGS = 30;
+  private static final double LEAST_PART = 1e-9;
+  private static final int MOST_RETURNS = 20;
+  /** A step below this part of the network's size may change the fit by less than its rounding. */
+  private static final double SHORT = 1e-8;
+  /** Parts of the most that the observations tell about any way to move: what is told less is moved less. */
+  private static final double[] DAMPINGS = {1e-6, 1e-5, 1e-4, 1e-3, 1e-2, 0.1, 1, 10, 100};
   /** A step below this part of the network's size is rounding. */
   private static final double AT_REST = 1e-13;
 
@@ -25,6 +29,7 @@ final class LeastSquares {
   private final double middleX;
   private final double middleY;
   private final double size;
+  private final double[] start;
   private final double[] place;
 
   LeastSquares(List<NetworkPoint> points, Equations equations) {
@@ -44,38 +49,89 @@ final class LeastSquares {
       reach = Math.max(reach, Math.max(StrictMath.abs(place[2 * i]), StrictMath.abs(place[2 * i + 1])));
     }
     size = reach == 0 ? 1 : reach;
+    start = place.clone();
   }
 
   Adjustment adjust() {
     double lastStep = Double.POSITIVE_INFINITY;
     boolean atRest = free.length == 0;
     for (int step = 0; step < MOST_STEPS && !atRest; step++) {
-      double[] move = new Tangent().move();
-      double length = take(move);
-      atRest = length <= AT_REST * size || length < 1e-9 * size && length >= lastStep;
+      double length = take(tangent());
+      atRest = length <= AT_REST * size || length < SHORT * size && length >= lastStep;
       lastStep = length;
+    }
+    if (isFree()) {
+      WholeMoves.layOn(place, start, has(Observation.Kind.DISTANCE) ? WholeMoves.Apart.MEASURED : WholeMoves.Apart.FREE);
     }
     return result(atRest);
   }
 
-  /** Moves the points, by less if that fits better; returns how far the farthest went. */
-  private double take(double[] move) {
-    double[] start = place.clone();
+  /** Each step moves the points least, but many do not turn them least: that is made good at the end. */
+  private boolean isFree() {
+    return free.length == place.length && !has(Observation.Kind.BEARING);
+  }
+
+  private boolean has(Observation.Kind kind) {
+    return IntStream.range(0, equations.size()).anyMatch(i -> equations.get(i).kind() == kind);
+  }
+
+  private Tangent tangent() {
+    return new Tangent(equations, exact, measured, free, place, size);
+  }
+
+  /** Moves the points, by less if that fits better; returns how far the farthest went, 0 if no way fits better. */
+  private double take(Tangent tangent) {
+    double[] from = place.clone();
     double before = misfit();
-    double part = 1;
-    for (int halving = 0; halving <= MOST_HALVINGS; halving++) {
-      double length = 0;
-      for (int j = 0; j < free.length; j++) {
-        place[free[j]] = start[free[j]] + part * move[j];
-        length = Math.max(length, StrictMath.abs(part * move[j]));
-      }
-      if (misfit() <= before || length < 1e-9 * size) {
-        return length;
-      }
-      part /= 2;
+    double[] whole = tangent.move(0);
+    double length = go(tangent, from, whole, 1);
+    if (misfit() <= before || length < SHORT * size) {
+      return length;
     }
-    System.arraycopy(start, 0, place, 0, place.length);
-    return 0;
+    double least = before;
+    double[] best = from;
+    for (double damping : DAMPINGS) {
+      go(tangent, from, tangent.move(damping), 1);
+      if (misfit() < least) {
+        least = misfit();
+        best = place.clone();
+      }
+    }
+    for (double part = 0.5; part > LEAST_PART; part /= 2) {
+      go(tangent, from, whole, part);
+      if (misfit() < least) {
+        least = misfit();
+        best = place.clone();
+      }
+    }
+    System.arraycopy(best, 0, place, 0, place.length);
+    return IntStream.of(free).mapToDouble(i -> StrictMath.abs(place[i] - from[i])).max().orElse(0);
+  }
+
+  /** Takes a part of a step, then what brings exact observations back; returns how far the step took the farthest. */
+  private double go(Tangent tangent, double[] from, double[] move, double part) {
+    double length = 0;
+    for (int j = 0; j < free.length; j++) {
+      place[free[j]] = from[free[j]] + part * move[j];
+      length = Math.max(length, StrictMath.abs(part * move[j]));
+    }
+    for (int again = 0; again < MOST_RETURNS && missed() > AT_REST; again++) {
+      double[] back = tangent.back(place);
+      for (int j = 0; j < free.length; j++) {
+        place[free[j]] += back[j];
+      }
+    }
+    return length;
+  }
+
+  /** How far exact observations are off: angles in radians, distances as parts of the network's size. */
+  private double missed() {
+    double missed = 0;
+    for (int i : exact) {
+      double off = StrictMath.abs(equations.misclosure(i, place));
+      missed = Math.max(missed, equations.get(i).kind() == Observation.Kind.DISTANCE ? off / size : off);
+    }
+    return missed;
   }
 
   /** What a step must not make worse: the squares, and a heavy weight on what exact observations are off. */
@@ -93,74 +149,8 @@ final class LeastSquares {
     return sum;
   }
 
-  private double[] row(int observation, double scale) {
-    double[] all = equations.slopes(observation, place);
-    double[] row = new double[free.length];
-    for (int j = 0; j < free.length; j++) {
-      row[j] = all[free[j]] * scale;
-    }
-    return row;
-  }
-
-  /** The observations as straight lines at the present places. */
-  private final class Tangent {
-    private final RealVector kept;
-    private final RealMatrix ways;
-    private final Linear fit;
-    private final double[] off;
-
-    Tangent() {
-      double[][] rows = new double[exact.length][];
-      double[] misclosures = new double[exact.length];
-      for (int k = 0; k < exact.length; k++) {
-        double scale = equations.get(exact[k]).kind() == Observation.Kind.DISTANCE ? 1 : size;
-        rows[k] = row(exact[k], scale);
-        misclosures[k] = equations.misclosure(exact[k], place) * scale;
-      }
-      Linear rules = Linear.of(rows, free.length);
-      kept = rules.solve(misclosures);
-      ways = rules.free() == 0 ? null : rules.leftFree();
-      off = new double[measured.length];
-      double[][] slopes = new double[measured.length][];
-      RealMatrix way = ways == null ? new Array2DRowRealMatrix(free.length, 1) : ways;
-      for (int k = 0; k < measured.length; k++) {
-        double scale = 1 / equations.deviation(measured[k]);
-        double[] row = row(measured[k], scale);
-        off[k] = equations.misclosure(measured[k], place) * scale - dot(row, kept);
-        slopes[k] = way.preMultiply(row);
-      }
-      fit = Linear.of(slopes, way.getColumnDimension());
-    }
-
-    double[] move() {
-      return ways == null ? kept.toArray() : kept.add(ways.operate(fit.solve(off))).toArray();
-    }
-
-    /** Times its own transpose: the variances of the free coordinates. */
-    RealMatrix root() {
-      return ways == null ? new Array2DRowRealMatrix(free.length, 1) : ways.multiply(fit.rootOfVariances());
-    }
-
-    int moves() {
-      return ways == null ? 0 : ways.getColumnDimension() - fit.rank();
-    }
-
-    /** Ways in which the points can move without any observation noticing, free coordinates down, one a column. */
-    RealMatrix unnoticed() {
-      return ways.multiply(fit.leftFree());
-    }
-  }
-
-  private static double dot(double[] row, RealVector vector) {
-    double sum = 0;
-    for (int j = 0; j < row.length; j++) {
-      sum += row[j] * vector.getEntry(j);
-    }
-    return sum;
-  }
-
   private Adjustment result(boolean atRest) {
-    Tangent tangent = free.length == 0 ? null : new Tangent();
+    Tangent tangent = free.length == 0 ? null : tangent();
     RealMatrix variances = new Array2DRowRealMatrix(place.length, place.length);
     if (tangent != null) {
       RealMatrix root = tangent.root();
@@ -181,7 +171,7 @@ final class LeastSquares {
       double own = 1;
       double redundancy = 0;
       if (!observation.isExact()) {
-        own = tangent == null || tangent.ways == null ? 0 : tangent.fit.ownShare(position);
+        own = tangent == null || tangent.isFixed() ? 0 : tangent.ownShare(position);
         redundancy = Math.max(0, 1 - own);
         position++;
         squares += residual * residual / (equations.deviation(i) * equations.deviation(i));
@@ -197,15 +187,10 @@ final class LeastSquares {
           root(variances.getEntry(2 * i, 2 * i)), root(variances.getEntry(2 * i + 1, 2 * i + 1)),
           variances.getEntry(2 * i, 2 * i + 1)));
     }
-    int fitted = tangent == null || tangent.ways == null ? 0 : tangent.fit.rank();
-    double missed = 0;
-    for (int i : exact) {
-      double off = StrictMath.abs(equations.misclosure(i, place));
-      missed = Math.max(missed, equations.get(i).kind() == Observation.Kind.DISTANCE ? off / size : off);
-    }
+    int fitted = tangent == null || tangent.isFixed() ? 0 : tangent.rank();
     double[][] loose = loose(tangent);
     return new Adjustment(places, adjusted, measured.length - fitted, squares, variances.getData(), loose,
-        atRest && missed < 1e-9);
+        atRest && missed() < 1e-9);
   }
 
   private static double root(double variance) {

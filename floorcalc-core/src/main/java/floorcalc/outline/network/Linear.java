@@ -53,12 +53,22 @@ final class Linear {
 
   /** The shortest of the solutions with the least squares. */
   RealVector solve(double[] results) {
+    return damped(results, 0);
+  }
+
+  /**
+   * A solution that is shorter where the equations tell little, at the price of larger squares.
+   *
+   * @param damping what counts as little, as a part of the most that they tell; with 0 nothing does
+   */
+  RealVector damped(double[] results, double damping) {
+    double little = damping * values[0];
     double[] padded = new double[left.getRowDimension()];
     System.arraycopy(results, 0, padded, 0, results.length);
     RealVector turned = left.preMultiply(new ArrayRealVector(padded, false));
     RealVector sum = new ArrayRealVector(unknowns);
     for (int j = 0; j < rank; j++) {
-      sum = sum.add(right.getColumnVector(j).mapMultiply(turned.getEntry(j) / values[j]));
+      sum = sum.add(right.getColumnVector(j).mapMultiply(turned.getEntry(j) * values[j] / (values[j] * values[j] + little * little)));
     }
     return sum;
   }

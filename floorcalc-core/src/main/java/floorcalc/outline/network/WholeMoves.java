@@ -3,11 +3,49 @@ package floorcalc.outline.network;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Ways to move points, less those in which all of them move together: along x, along y, round, and for angles alone apart. */
+/** All points moved together: along x, along y, round, and, where nothing says how large a network is, apart. */
 final class WholeMoves {
   private static final double ALIKE = 1e-6;
 
   private WholeMoves() {}
+
+  /**
+   * Turns points about their middle, and draws them apart if that is free as well, so that the squares of their
+   * distances from other places with the same middle are least in sum.
+   *
+   * @param place where they are, x and y of each in turn, counted from their middle; is changed
+   * @param about the other places, the same
+   * @param apart whether something says how large the network is
+   */
+  static void layOn(double[] place, double[] about, Apart apart) {
+    double along = 0;
+    double across = 0;
+    double square = 0;
+    for (int i = 0; i < place.length; i += 2) {
+      along += place[i] * about[i] + place[i + 1] * about[i + 1];
+      across += place[i] * about[i + 1] - place[i + 1] * about[i];
+      square += place[i] * place[i] + place[i + 1] * place[i + 1];
+    }
+    double length = apart == Apart.FREE ? square : StrictMath.hypot(along, across);
+    if (length == 0) {
+      return;
+    }
+    double cosine = along / length;
+    double sine = across / length;
+    for (int i = 0; i < place.length; i += 2) {
+      double x = place[i];
+      place[i] = x * cosine - place[i + 1] * sine;
+      place[i + 1] = x * sine + place[i + 1] * cosine;
+    }
+  }
+
+  /** Whether something says how large a network is. */
+  enum Apart {
+    /** Some distance does. */
+    MEASURED,
+    /** Nothing does. */
+    FREE
+  }
 
   /**
    * Returns what is left of some ways to move when what is common to all points is taken out.
