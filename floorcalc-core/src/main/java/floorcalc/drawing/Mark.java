@@ -23,5 +23,25 @@ enum Mark {
   /** The height of a line of equal height, written on it. */
   HEIGHT_LINE,
   /** The heights of readings beside them. */
-  READING_HEIGHT
+  READING_HEIGHT,
+  /** Numbers in squares at the corners of a survey. */
+  CORNER_NUMBER,
+  /** A broken line between two corners, with what was read. */
+  TIE,
+  /** A heavy broken line between two corners: a tie to be measured. */
+  PROPOSED_TIE,
+  /** The walk along the walls as read. */
+  WALK,
+  /** Error ellipses at the corners. */
+  ELLIPSE,
+  /** Bars for what readings are off. */
+  RESIDUAL_BAR,
+  /** What a reading is off, beside it. */
+  RESIDUAL,
+  /** A framed reading that does not fit. */
+  MISFIT,
+  /** A small square in a corner that is square. */
+  SQUARE,
+  /** The angle of a corner, and how far it is out of square. */
+  ANGLE
 }

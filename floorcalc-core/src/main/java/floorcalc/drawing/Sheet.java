@@ -22,6 +22,8 @@ final class Sheet {
   final String id;
   final Svg floor = new Svg();
   final Svg lines = new Svg();
+  /** White grounds and frames of texts that stand on lines. */
+  final Svg grounds = new Svg();
   final Svg texts = new Svg();
   final Svg boardNumbers = new Svg();
   private final Taken taken = new Taken();
@@ -71,6 +73,13 @@ final class Sheet {
   /** Writes a text into the middle of its box, readable from below or from the right, and takes the box. */
   void write(String text, double size, Box box) {
     write(texts, text, size, box);
+  }
+
+  /** Writes a text likewise, white on what is drawn below it. */
+  void writeReversed(String text, double size, Box box) {
+    texts.line("<g fill=\"#fff\">");
+    write(texts, text, size, box);
+    texts.line("</g>");
   }
 
   /** Writes a board's number, likewise, among the board numbers. */
