@@ -1,7 +1,6 @@
 package floorcalc.examples.job;
 
 import floorcalc.measure.Length;
-import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.plan.Beyond;
 import floorcalc.plan.Door;
@@ -19,47 +18,47 @@ final class FixtureReader {
   private FixtureReader() {
   }
 
-  static List<Door> doors(Value list, Optional<Outline> outline) {
-    Optional<Walls> walls = outline.map(Walls::new);
+  static List<Door> doors(Value list, Optional<Shape> shape) {
     List<Door> doors = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (Value item : list.items("doors", 0, JobLimits.DOORS)) {
       item.object("a door", List.of("name", "from", "to", "leadsTo", "beyond"))
-          .flatMap(fields -> door(fields, walls, names)).ifPresent(doors::add);
+          .flatMap(fields -> door(fields, shape, names)).ifPresent(doors::add);
     }
     return doors;
   }
 
-  private static Optional<Door> door(Fields fields, Optional<Walls> walls, Set<String> names) {
+  private static Optional<Door> door(Fields fields, Optional<Shape> shape, Set<String> names) {
     long before = fields.mistakes().count();
     Optional<String> name = fields.requiredText("name");
     if (name.isPresent() && !names.add(name.get())) {
       fields.mistake("name", "found text \"" + name.get() + "\" a second time; must be a name of its own in its room");
     }
-    Optional<Point> from = point(fields, "from", walls);
-    Optional<Point> to = point(fields, "to", walls);
+    Optional<Point> from = point(fields, "from", shape);
+    Optional<Point> to = point(fields, "to", shape);
     String leadsTo = fields.optionalText("leadsTo").orElse("");
     Beyond beyond = fields.optional("beyond")
         .flatMap(value -> value.object("the floor beyond the door", List.of("finish", "higherBy")))
         .map(FixtureReader::beyond).orElse(Beyond.UNKNOWN);
-    if (fields.mistakes().count() > before) {
+    if (fields.mistakes().count() > before || from.isEmpty() || to.isEmpty()) {
       return Optional.empty();
     }
-    if (from.orElseThrow().equals(to.orElseThrow())) {
+    if (from.get().equals(to.get())) {
       fields.mistake("to", "found " + to.get() + ", the same as from; a door must be wider than 0 mm");
       return Optional.empty();
     }
-    if (walls.isPresent() && !walls.get().oneWallPasses(from.get(), to.get(), ON_WALL)) {
+    if (shape.isPresent() && !shape.get().walls().oneWallPasses(from.get(), to.get(), ON_WALL)) {
       fields.mistake("to", "found " + to.get() + ", which is on another wall than from; a door must lie in one wall");
       return Optional.empty();
     }
     return Optional.of(new Door(name.orElseThrow(), from.get(), to.get(), leadsTo, beyond));
   }
 
-  private static Optional<Point> point(Fields fields, String side, Optional<Walls> walls) {
-    Optional<Point> point = fields.required(side, "a point [x, y] on a wall").flatMap(RingReader::point);
-    if (point.isPresent() && walls.isPresent()) {
-      Length away = walls.get().toNearest(point.get());
+  private static Optional<Point> point(Fields fields, String side, Optional<Shape> shape) {
+    Optional<Point> point = fields.required(side, PlaceReader.ON_WALL)
+        .flatMap(value -> PlaceReader.onWall(value, shape.map(Shape::numbered)));
+    if (point.isPresent() && shape.isPresent()) {
+      Length away = shape.get().walls().toNearest(point.get());
       if (away.compareTo(ON_WALL) > 0) {
         fields.mistake(side, "found " + point.get() + ", which is " + Shown.tenths(away)
             + " from the nearest wall; must be at most " + ON_WALL + " from it");
@@ -73,19 +72,19 @@ final class FixtureReader {
         fields.optionalLength("higherBy", LengthRange.HEIGHT).orElse(Length.ZERO));
   }
 
-  static List<Pipe> pipes(Value list, Optional<Outline> outline) {
-    Optional<Walls> walls = outline.map(Walls::new);
+  static List<Pipe> pipes(Value list, Optional<Shape> shape) {
     List<Pipe> pipes = new ArrayList<>();
     for (Value item : list.items("pipes", 0, JobLimits.PIPES)) {
-      item.object("a pipe", List.of("at", "diameter")).flatMap(fields -> pipe(fields, walls)).ifPresent(pipes::add);
+      item.object("a pipe", List.of("at", "diameter")).flatMap(fields -> pipe(fields, shape)).ifPresent(pipes::add);
     }
     return pipes;
   }
 
-  private static Optional<Pipe> pipe(Fields fields, Optional<Walls> walls) {
-    Optional<Point> at = fields.required("at", "the middle of the pipe as a point [x, y]").flatMap(RingReader::point);
+  private static Optional<Pipe> pipe(Fields fields, Optional<Shape> shape) {
+    Optional<Point> at = fields.required("at", PlaceReader.IN_ROOM)
+        .flatMap(value -> PlaceReader.inRoom(value, shape.map(Shape::numbered)));
     Optional<Length> diameter = fields.requiredLength("diameter", LengthRange.THICKNESS);
-    if (at.isPresent() && walls.isPresent() && !walls.get().onFloor(at.get())) {
+    if (at.isPresent() && shape.isPresent() && !shape.get().walls().onFloor(at.get())) {
       fields.mistake("at", "found " + at.get() + ", which is not on the floor of the room; must be inside its outline"
           + " and outside its voids");
       return Optional.empty();

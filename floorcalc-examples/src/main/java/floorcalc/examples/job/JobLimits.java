@@ -2,6 +2,8 @@ package floorcalc.examples.job;
 
 import floorcalc.laying.JobCheck;
 import floorcalc.measure.Length;
+import floorcalc.outline.survey.Survey;
+import java.math.BigDecimal;
 
 /** How large a job file and what is in it may be. The same figures stand in {@code docs/job.schema.json}. */
 final class JobLimits {
@@ -21,6 +23,11 @@ final class JobLimits {
   static final int VOIDS = 200;
   static final int DOORS = 100;
   static final int PIPES = 500;
+  /** Walls of a survey, which is also the most arcs. */
+  static final int WALLS = Survey.MOST_WALLS;
+  static final int TIES = Survey.MOST_TIES;
+  /** Points of walls off their straight line, in one room. */
+  static final int OFFSETS = 500;
   static final int MIXED_LENGTHS = 50;
   static final int PER_PACK = 10_000;
   /** Readings of one kind in one room. */
@@ -37,6 +44,12 @@ final class JobLimits {
   static final Length NARROWEST_BOARD = Length.ofMillimetres(1);
   /** A board, a pipe, or the gap under a straightedge. */
   static final Length THICKEST = Length.ofMillimetres(1000);
+  /** Standard deviations of measured lengths: no tape is better or worse. */
+  static final Length LEAST_DEVIATION = Length.ofNanometres(10_000);
+  static final Length MOST_DEVIATION = Length.ofMillimetres(100);
+  /** Standard deviations of measured turns, in degrees. */
+  static final BigDecimal LEAST_TURN_DEVIATION = new BigDecimal("0.001");
+  static final BigDecimal MOST_TURN_DEVIATION = BigDecimal.valueOf(45);
 
   private JobLimits() {
   }

@@ -34,21 +34,48 @@ public final class JobReader {
    * @throws BadJobException if anything is wrong with the file; it lists everything
    */
   public static JobFile read(byte[] utf8) {
+    Parts parts = parts(utf8, Purpose.TO_LAY);
+    FloorJob.Builder builder = FloorJob.of(parts.title, parts.board).rules(parts.laying.rules())
+        .direction(parts.laying.direction()).offcuts(parts.laying.offcuts());
+    parts.rooms.forEach(read -> builder.room(read.room().orElseThrow()));
+    return new JobFile(builder.build(), parts.tape);
+  }
+
+  /**
+   * Reads the surveys of a job. A survey that does not fix the shape of its room is no mistake here; all else is read as
+   * strictly as ever, but for what would have to be held against walls that are not known.
+   *
+   * @param utf8 the bytes of the file, not null
+   * @return the surveys, not null
+   * @throws BadJobException if anything is wrong with the file; it lists everything
+   */
+  public static SurveyFile surveys(byte[] utf8) {
+    Parts parts = parts(utf8, Purpose.SURVEYS);
+    List<MeasuredRoom> measured = new ArrayList<>();
+    List<String> others = new ArrayList<>();
+    for (RoomReader.Read read : parts.rooms) {
+      read.survey().ifPresentOrElse(survey -> measured.add(new MeasuredRoom(read.name(), survey)),
+          () -> others.add(read.name()));
+    }
+    return new SurveyFile(parts.title, measured, others, parts.tape);
+  }
+
+  /** The parts of a job without mistakes. */
+  private record Parts(String title, BoardGoods board, LayingReader.Laying laying, List<RoomReader.Read> rooms, Tape tape) {
+  }
+
+  private static Parts parts(byte[] utf8, Purpose purpose) {
     Mistakes mistakes = new Mistakes();
-    Optional<JobFile> file = StrictJson.read(utf8, mistakes).flatMap(root -> job(root, mistakes));
+    Optional<Parts> parts = StrictJson.read(utf8, mistakes).flatMap(root ->
+        new Value(root, Place.ROOT, mistakes).object("a job with format, title, board and rooms", FIELDS)
+            .flatMap(job -> parts(job, root, purpose)));
     if (!mistakes.none()) {
       throw new BadJobException(mistakes.list());
     }
-    return file.orElseThrow();
+    return parts.orElseThrow();
   }
 
-  private static Optional<JobFile> job(JsonNode root, Mistakes mistakes) {
-    Optional<Fields> fields = new Value(root, Place.ROOT, mistakes).object("a job with format, title, board and rooms",
-        FIELDS);
-    return fields.flatMap(job -> job(job, root));
-  }
-
-  private static Optional<JobFile> job(Fields job, JsonNode root) {
+  private static Optional<Parts> parts(Fields job, JsonNode root, Purpose purpose) {
     if (!format(job)) {
       return Optional.empty();
     }
@@ -60,18 +87,17 @@ public final class JobReader {
     List<Value> items = job.required("rooms", "an array of at least one room")
         .map(list -> list.items("rooms", 1, JobLimits.ROOMS)).orElse(List.of());
     for (Value item : items) {
-      RoomReader.read(item).ifPresent(rooms::add);
+      RoomReader.read(item, purpose).ifPresent(rooms::add);
     }
     RoomNames.check(items);
-    RoomSizes.checkGap(rooms, laying.rules().value(LayingRules.EXPANSION_GAP));
-    board.ifPresent(goods -> RoomSizes.checkBoards(job, rooms, goods));
+    List<RoomReader.Read> shaped = rooms.stream().filter(read -> read.room().isPresent()).toList();
+    RoomSizes.checkGap(shaped, laying.rules().value(LayingRules.EXPANSION_GAP));
+    board.ifPresent(goods -> RoomSizes.checkBoards(job, shaped, goods));
     if (!job.mistakes().none()) {
       return Optional.empty();
     }
-    FloorJob.Builder builder = FloorJob.of(title.orElseThrow(), board.orElseThrow()).rules(laying.rules())
-        .direction(laying.direction()).offcuts(laying.offcuts());
-    rooms.forEach(room -> builder.room(room.room()));
-    return Optional.of(new JobFile(builder.build(), inches(root) ? Tape.FEET_AND_INCHES : Tape.METRIC));
+    Tape tape = inches(root) ? Tape.FEET_AND_INCHES : Tape.METRIC;
+    return Optional.of(new Parts(title.orElseThrow(), board.orElseThrow(), laying, rooms, tape));
   }
 
   /** Tells whether to read on: in a file of another format nothing else can be told to be wrong. */

@@ -25,6 +25,9 @@ record LengthRange(Length least, Length most) {
   static final LengthRange THICKNESS = new LengthRange(ABOVE_ZERO, JobLimits.THICKEST);
   static final LengthRange OPENING = new LengthRange(Length.ZERO, JobLimits.THICKEST);
 
+  static final LengthRange DEVIATION = new LengthRange(JobLimits.LEAST_DEVIATION, JobLimits.MOST_DEVIATION);
+  static final LengthRange DEVIATION_PER_METRE = new LengthRange(Length.ZERO, JobLimits.MOST_DEVIATION);
+
   /** The lengths that a rule takes. */
   static LengthRange of(RuleKey<Length> key) {
     return new LengthRange(key.least(), key.most());

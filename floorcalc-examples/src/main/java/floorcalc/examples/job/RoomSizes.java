@@ -4,6 +4,7 @@ import floorcalc.boards.BoardGoods;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.outline.ExpansionGap;
+import floorcalc.outline.Outline;
 import floorcalc.outline.Ring;
 import java.math.BigInteger;
 import java.util.List;
@@ -15,8 +16,8 @@ final class RoomSizes {
 
   static void checkGap(List<RoomReader.Read> rooms, Length gap) {
     for (RoomReader.Read read : rooms) {
-      if (ExpansionGap.inset(read.room().outline(), gap).value().laid().isEmpty()) {
-        read.fields().mistake("outline", "found room \"" + Shown.plain(read.room().name(), 60)
+      if (ExpansionGap.inset(read.room().orElseThrow().outline(), gap).value().laid().isEmpty()) {
+        read.fields().mistake(read.survey().isPresent() ? "survey" : "outline", "found room \"" + Shown.plain(read.name(), 60)
             + "\", of which an expansion gap of " + gap + " on each side leaves nothing to lay; check the corners and"
             + " their units, or give a smaller expansionGap");
       }
@@ -28,9 +29,10 @@ final class RoomSizes {
     Area board = shortest.times(goods.laidPitch());
     BigInteger boards = BigInteger.ZERO;
     for (RoomReader.Read room : rooms) {
-      Area area = room.room().outline().area();
+      Outline outline = room.room().orElseThrow().outline();
+      Area area = outline.area();
       boards = boards.add(area.toHalfSquareNanometres().divide(board.toHalfSquareNanometres()))
-          .add(rows(room.room().outline().shell(), goods.laidPitch()));
+          .add(rows(outline.shell(), goods.laidPitch()));
     }
     if (boards.compareTo(BigInteger.valueOf(JobLimits.BOARDS)) > 0) {
       job.mistake("rooms", "found rooms for about " + boards + " boards; must be at most " + JobLimits.BOARDS

@@ -37,6 +37,14 @@ final class Value {
     return node.isNumber();
   }
 
+  boolean isArray() {
+    return node.isArray();
+  }
+
+  boolean isObject() {
+    return node.isObject();
+  }
+
   /** Notes that what was found is not what is allowed. */
   <T> Optional<T> refuse(String allowed) {
     return refuse(Shown.of(node), allowed);

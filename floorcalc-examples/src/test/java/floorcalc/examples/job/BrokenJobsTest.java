@@ -28,7 +28,9 @@ class BrokenJobsTest {
       "room-smaller-than-gap", "room-survey", "room-swallowed-by-gap", "room-void-across-wall",
       "room-void-crosses-itself", "room-void-outside", "room-voids-overlap", "room-wall-runs-back", "room-walls-cross",
       "room-walls-touch", "board-length-inches-too-many", "site-gap-more-than-half-the-span", "site-line-name-twice",
-      "site-line-places-too-few", "site-temperature-of-an-oven");
+      "site-line-places-too-few", "site-temperature-of-an-oven", "survey-arc-of-more-than-half-a-circle",
+      "survey-offset-beyond-the-wall", "survey-offset-goes-back", "survey-offset-of-an-arc", "survey-tie-to-itself",
+      "survey-two-arcs-of-a-wall", "door-along-two-walls", "door-beyond-the-wall", "pipe-through-the-other-wall");
 
   @TestFactory
   Stream<DynamicTest> eachBrokenJobIsRefusedWithItsMessages() throws IOException {

@@ -66,6 +66,11 @@ class JobSchemaTest {
     bounds(schema().at("/$defs/coordinate"), LengthRange.ANYWHERE);
     bounds(schema().at("/$defs/pipe/properties/diameter"), LengthRange.THICKNESS);
     bounds(schema().at("/$defs/door/properties/beyond/properties/higherBy"), LengthRange.HEIGHT);
+    bounds(schema().at("/$defs/deviation"), LengthRange.DEVIATION);
+    bounds(schema().at("/$defs/deviationPerMetre"), LengthRange.DEVIATION_PER_METRE);
+    JsonNode turn = schema().at("/$defs/survey/properties/uncertainty/properties/turn");
+    assertThat(turn.get("minimum").decimalValue()).isEqualByComparingTo(JobLimits.LEAST_TURN_DEVIATION);
+    assertThat(turn.get("maximum").decimalValue()).isEqualByComparingTo(JobLimits.MOST_TURN_DEVIATION);
     assertThat(schema().at("/$defs/perPack/maximum").intValue()).isEqualTo(JobLimits.PER_PACK);
   }
 
@@ -76,6 +81,13 @@ class JobSchemaTest {
     assertThat(schema().at("/$defs/room/properties/voids/maxItems").intValue()).isEqualTo(JobLimits.VOIDS);
     assertThat(schema().at("/$defs/room/properties/doors/maxItems").intValue()).isEqualTo(JobLimits.DOORS);
     assertThat(schema().at("/$defs/room/properties/pipes/maxItems").intValue()).isEqualTo(JobLimits.PIPES);
+    JsonNode survey = schema().at("/$defs/survey/properties");
+    assertThat(survey.at("/walls/maxItems").intValue()).isEqualTo(JobLimits.WALLS);
+    assertThat(survey.at("/arcs/maxItems").intValue()).isEqualTo(JobLimits.WALLS);
+    assertThat(survey.at("/ties/maxItems").intValue()).isEqualTo(JobLimits.TIES);
+    assertThat(survey.at("/offsets/maxItems").intValue()).isEqualTo(JobLimits.OFFSETS);
+    assertThat(schema().at("/$defs/surveyNumber/maximum").intValue()).isEqualTo(JobLimits.WALLS);
+    assertThat(schema().at("/$defs/wallNumber/maximum").intValue()).isEqualTo(JobLimits.CORNERS);
     assertThat(schema().at("/$defs/board/properties/mix/maxItems").intValue()).isEqualTo(JobLimits.MIXED_LENGTHS);
     assertThat(schema().at("/$defs/text/maxLength").intValue()).isEqualTo(JobLimits.TEXT);
   }

@@ -27,6 +27,7 @@ class LimitsPageTest {
       row("rooms in a job", JobLimits.ROOMS),
       row("corners of a ring", JobLimits.CORNERS),
       row("voids, doors, pipes in a room", JobLimits.VOIDS, JobLimits.DOORS, JobLimits.PIPES),
+      row("walls, ties, offsets of a survey", JobLimits.WALLS, JobLimits.TIES, JobLimits.OFFSETS),
       row("readings of one kind in a room", JobLimits.READINGS),
       row("boards in a job, by a rough count", JobLimits.BOARDS),
       row("boards of one length in a pack; lengths in a pack", JobLimits.PER_PACK, JobLimits.MIXED_LENGTHS),

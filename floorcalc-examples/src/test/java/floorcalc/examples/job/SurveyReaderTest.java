@@ -1,0 +1,141 @@
+package floorcalc.examples.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import floorcalc.examples.Docs;
+import floorcalc.measure.Length;
+import floorcalc.outline.survey.Survey;
+import floorcalc.outline.survey.SurveyUncertainty;
+import floorcalc.outline.survey.SurveyWall;
+import floorcalc.outline.survey.Tie;
+import floorcalc.outline.survey.Turn;
+import floorcalc.outline.survey.WallOffset;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SurveyReaderTest {
+  private static byte[] bytes(String name) throws IOException {
+    return Files.readAllBytes(Path.of("src", "test", "resources", "jobs", name + ".json"));
+  }
+
+  private static Length inches(int whole, int numerator, int denominator) {
+    return Length.ofInches(whole, numerator, denominator);
+  }
+
+  /** Reads a survey of which only the fields behind its four walls of 4000 and 3000 mm are given. */
+  private static Survey survey(String more) {
+    return surveys("""
+        "survey": {"walls": [{"length": 4000}, {"length": 3000}, {"length": 4000}, {"length": 3000}]%s}
+        """.formatted(more)).rooms().get(0).survey();
+  }
+
+  private static SurveyFile surveys(String shape) {
+    return JobReader.surveys("""
+        {"format": "floorcalc-job/1", "title": "Invented",
+         "board": {"length": 2200, "coverWidth": 185, "thickness": 14, "perPack": 6, "construction": "engineered"},
+         "rooms": [{"name": "Hall", %s}]}
+        """.formatted(shape).getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void wallsAndTies() throws IOException {
+    SurveyFile file = JobReader.surveys(bytes("surveyed-study"));
+    assertThat(file.title()).isEqualTo("Gullhaven study, measured with a tape (invented)");
+    assertThat(file.rooms()).containsExactly(new MeasuredRoom("Study", Survey.of(List.of(
+            SurveyWall.of(Length.ofMillimetres(4210)), SurveyWall.of(Length.ofMillimetres(3621)),
+            SurveyWall.of(Length.ofMillimetres(4194)), SurveyWall.of(Length.ofMillimetres(3606))))
+        .withTies(List.of(new Tie(1, 3, Length.ofMillimetres(5542)), new Tie(2, 4, Length.ofMillimetres(5541))))));
+    assertThat(file.tape()).isEqualTo(Tape.METRIC);
+    assertThat(file.others()).isEmpty();
+  }
+
+  @Test
+  void everyField() throws IOException {
+    SurveyFile file = JobReader.surveys(bytes("surveyed-parlour"));
+    Survey survey = file.rooms().get(0).survey();
+    assertThat(survey.walls()).startsWith(
+        SurveyWall.of(inches(60, 0, 1)).then(Turn.ofDegrees(0)),
+        SurveyWall.of(inches(100, 0, 1)).then(Turn.ofDegrees(0)).arched(inches(18, 0, 1)),
+        SurveyWall.of(inches(60, 0, 1)).then(Turn.LEFT));
+    // 7' 6 1/8" is 90 1/8 in
+    assertThat(survey.walls().get(4)).isEqualTo(SurveyWall.of(inches(90, 1, 8)).then(Turn.RIGHT));
+    assertThat(survey.walls()).hasSize(8);
+    assertThat(survey.ties()).hasSize(8).contains(new Tie(4, 8, inches(318, 1, 8)));
+    assertThat(survey.offsets()).containsExactly(
+        new WallOffset(8, inches(80, 0, 1), Length.ZERO), new WallOffset(8, inches(80, 0, 1), inches(14, 0, 1)),
+        new WallOffset(8, inches(134, 0, 1), inches(14, 0, 1)), new WallOffset(8, inches(134, 0, 1), Length.ZERO));
+    // 1/8 in = 3.175 mm
+    assertThat(survey.uncertainty()).isEqualTo(new SurveyUncertainty(Length.ofMillimetres("3.175"), Length.ofMillimetres("0.2"), 0.25));
+    assertThat(survey.corners()).isEqualTo(Survey.Corners.AS_MEASURED);
+    assertThat(file.tape()).isEqualTo(Tape.FEET_AND_INCHES);
+  }
+
+  @Test
+  void turnsInDegreesAndWords() {
+    List<SurveyWall> walls = surveys("""
+        "survey": {"walls": [{"length": 4000, "turn": 90}, {"length": 3000, "turn": -89.5}, {"length": 4000, "turn": "right"},
+                             {"length": 3000, "turn": "left"}, {"length": 3000}]}
+        """).rooms().get(0).survey().walls();
+    assertThat(walls.stream().map(SurveyWall::turn)).containsExactly(Turn.ofDegrees(90), Turn.ofDegrees(-89.5), Turn.RIGHT,
+        Turn.LEFT, Turn.UNKNOWN);
+  }
+
+  /** Walls alone are taken as square; once a diagonal or an angle was measured, nothing is. */
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', value = {
+      "''                                                                          | RIGHT_ANGLES",
+      "'\"ties\": []'                                                              | RIGHT_ANGLES",
+      "'\"arcs\": [{\"wall\": 2, \"rise\": 300}]'                                  | RIGHT_ANGLES",
+      "'\"rightAngles\": false'                                                    | AS_MEASURED",
+      "'\"ties\": [{\"from\": 1, \"to\": 3, \"length\": 5000}]'                    | AS_MEASURED",
+      "'\"ties\": [{\"from\": 1, \"to\": 3, \"length\": 5000}], \"rightAngles\": true' | RIGHT_ANGLES"})
+  void rightAnglesIfLeftOut(String more, Survey.Corners corners) {
+    assertThat(survey(more.isEmpty() ? "" : ", " + more).corners()).isEqualTo(corners);
+  }
+
+  @Test
+  void aMeasuredTurnLeavesTheOthersOpenToo() {
+    assertThat(surveys("\"survey\": {\"walls\": [{\"length\": 4000, \"turn\": 90}, {\"length\": 3000}, {\"length\": 4000}]}")
+        .rooms().get(0).survey().corners()).isEqualTo(Survey.Corners.AS_MEASURED);
+    assertThat(surveys("\"survey\": {\"walls\": [{\"length\": 4000, \"turn\": \"left\"}, {\"length\": 3000}, {\"length\": 4000}]}")
+        .rooms().get(0).survey().corners()).isEqualTo(Survey.Corners.RIGHT_ANGLES);
+  }
+
+  @Test
+  void deviationsThatAreLeftOutAreThoseOfATape() {
+    assertThat(survey(", \"uncertainty\": {}").uncertainty()).isEqualTo(SurveyUncertainty.TAPE);
+    assertThat(survey(", \"uncertainty\": {\"length\": 1.5}").uncertainty())
+        .isEqualTo(new SurveyUncertainty(Length.ofMillimetres("1.5"), Length.ofMillimetres("0.2"), 0.5));
+  }
+
+  @Test
+  void roomsByTheirCornersAreNamed() {
+    SurveyFile file = surveys("\"outline\": [[0, 0], [4000, 0], [4000, 3000], [0, 3000]]");
+    assertThat(file.rooms()).isEmpty();
+    assertThat(file.others()).containsExactly("Hall");
+  }
+
+  /** Whatever does not need the walls is refused as ever. */
+  @Test
+  void restOfAJobIsReadStrictly() throws IOException {
+    byte[] job = new String(bytes("surveyed-study"), StandardCharsets.UTF_8).replace("\"perPack\": 6", "\"perPack\": 0")
+        .replace("\"screed\"", "\"sand\"").replace("\"off\": 310", "\"off\": -310").getBytes(StandardCharsets.UTF_8);
+    BadJobException bad = catchThrowableOfType(BadJobException.class, () -> JobReader.surveys(job));
+    assertThat(bad.mistakes().stream().map(Mistake::place))
+        .containsExactly("/board/perPack", "/rooms/0/pipes/0/at/off", "/rooms/0/subfloor");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"surveyed-study", "surveyed-parlour"})
+  void examplesKeepToTheSchema(String name) throws IOException {
+    assertThat(Docs.faultsOfJob(bytes(name))).isEmpty();
+  }
+}
