@@ -99,8 +99,14 @@ record Layout(double[] place, double misfit) {
     return inside;
   }
 
+  /** Walls on one line meet only if they overlap along it. */
   private boolean meet(int i, int j) {
-    return side(i, j) * side(i, j + 1) <= 0 && side(j, i) * side(j, i + 1) <= 0;
+    return side(i, j) * side(i, j + 1) <= 0 && side(j, i) * side(j, i + 1) <= 0
+        && overlap(x(i), x(i + 1), x(j), x(j + 1)) && overlap(y(i), y(i + 1), y(j), y(j + 1));
+  }
+
+  private static boolean overlap(double a, double b, double c, double d) {
+    return Math.max(Math.min(a, b), Math.min(c, d)) <= Math.min(Math.max(a, b), Math.max(c, d));
   }
 
   /** On which side of the line of a wall a corner lies. */
