@@ -48,7 +48,8 @@ final class FixtureReader {
       return Optional.empty();
     }
     if (shape.isPresent() && !shape.get().walls().oneWallPasses(from.get(), to.get(), ON_WALL)) {
-      fields.mistake("to", "found " + to.get() + ", which is on another wall than from; a door must lie in one wall");
+      fields.mistake("to", "found " + to.get() + ", which is on another wall than from, or the wall bends between them; a"
+          + " door must lie in one straight wall");
       return Optional.empty();
     }
     return Optional.of(new Door(name.orElseThrow(), from.get(), to.get(), leadsTo, beyond));

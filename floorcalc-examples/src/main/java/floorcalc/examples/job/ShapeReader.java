@@ -5,6 +5,11 @@ import floorcalc.outline.OutlineCheck;
 import floorcalc.outline.OutlineFault;
 import floorcalc.outline.Ring;
 import floorcalc.outline.survey.Survey;
+import floorcalc.outline.survey.SurveyReport;
+import floorcalc.outline.survey.SurveyWall;
+import floorcalc.outline.survey.SurveyedRoom;
+import floorcalc.working.Calculated;
+import floorcalc.working.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,12 +41,29 @@ final class ShapeReader {
   }
 
   private Read measured() {
-    List<Ring> voids = voids();
     Optional<Survey> survey = room.optional("survey").flatMap(SurveyReader::read);
-    if (survey.isPresent() && purpose == Purpose.TO_LAY) {
-      room.mistake("survey", "found a survey; this version does not work out surveys, give the corners of the room as outline");
+    List<Ring> voids = voids();
+    return new Read(survey, purpose == Purpose.TO_LAY ? survey.flatMap(found -> fixed(found, voids)) : Optional.empty());
+  }
+
+  /** The shape that a survey fixes; if it fixes none or several, that is a mistake of the job. */
+  private Optional<Shape> fixed(Survey survey, List<Ring> voids) {
+    Calculated<SurveyReport> report;
+    try {
+      report = SurveyReport.of(survey);
+    } catch (IllegalArgumentException fault) {
+      room.mistake("survey", fault.getMessage());
+      return Optional.empty();
     }
-    return new Read(survey, Optional.empty());
+    Optional<SurveyedRoom> measured = report.value().room();
+    if (measured.isEmpty()) {
+      report.findings().stream().filter(finding -> finding.severity() != Severity.NOTE).forEach(finding ->
+          room.mistake("survey", (finding.where().isEmpty() ? "" : finding.where() + ": ") + finding.message()));
+      return Optional.empty();
+    }
+    return outline("survey", measured.get().outline().shell(), voids).map(outline ->
+        Shape.of(outline, NumberedWalls.of(outline.shell(), measured.get().corners(),
+            survey.walls().stream().map(SurveyWall::length).toList())).measured(report));
   }
 
   private Optional<Shape> drawn() {
@@ -52,7 +74,7 @@ final class ShapeReader {
     if (room.mistakes().count() > before) {
       return Optional.empty();
     }
-    return outline(shell.orElseThrow(), voids)
+    return outline("outline", shell.orElseThrow(), voids)
         .map(outline -> Shape.of(outline, NumberedWalls.of(shell.get())));
   }
 
@@ -66,10 +88,10 @@ final class ShapeReader {
     return voids;
   }
 
-  private Optional<Outline> outline(Ring shell, List<Ring> voids) {
+  private Optional<Outline> outline(String field, Ring shell, List<Ring> voids) {
     List<OutlineFault> faults = OutlineCheck.faultsOf(shell, voids);
     for (OutlineFault fault : faults) {
-      Place place = fault.ring() == 0 ? room.place().field("outline")
+      Place place = fault.ring() == 0 ? room.place().field(field)
           : room.place().field("voids").item(fault.ring() - 1);
       room.mistakes().add(place, fault.message());
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.examples.Docs;
 import floorcalc.measure.Length;
+import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import floorcalc.plan.Door;
@@ -64,6 +65,22 @@ class PlacesOnWallsTest {
         .containsExactly(Point.ofMillimetres(2000, 1500), Point.ofMillimetres(4000, 3000));
     // (2000, 1500) + 1000 · (-3/5, 4/5)
     assertThat(room.pipes().get(0).at()).isEqualTo(Point.ofMillimetres(1400, 2300));
+  }
+
+  /** A room of 4000 by 3000 mm by its walls alone, taken as square: wall 4 comes down from (0, 3000). */
+  @Test
+  void surveyedRoom() {
+    Room room = JobReader.read("""
+        {"format": "floorcalc-job/1", "title": "Invented",
+         "board": {"length": 2200, "coverWidth": 185, "thickness": 14, "perPack": 6, "construction": "engineered"},
+         "rooms": [{"name": "Hall", "survey": {"walls": [{"length": 4000}, {"length": 3000}, {"length": 4000}, {"length": 3000}]},
+           "doors": [{"name": "D1", "from": {"wall": 4, "at": 1200}, "to": {"wall": 4, "at": 2026}}],
+           "pipes": [{"at": {"wall": 4, "at": 500, "off": 140}, "diameter": 22}]}]}
+        """.getBytes(StandardCharsets.UTF_8)).job().rooms().get(0);
+    assertThat(room.outline()).isEqualTo(Outline.of(Ring.of(ORIGIN, point("4000", "0"), point("4000", "3000"), point("0", "3000"))));
+    assertThat(room.doors().get(0)).extracting(Door::from, Door::to)
+        .containsExactly(Point.ofMillimetres(0, 1800), Point.ofMillimetres(0, 974));
+    assertThat(room.pipes().get(0).at()).isEqualTo(Point.ofMillimetres(140, 2500));
   }
 
   @Test

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import floorcalc.examples.Docs;
 import floorcalc.measure.Length;
+import floorcalc.outline.Point;
 import floorcalc.outline.survey.Survey;
+import floorcalc.outline.survey.SurveyReport;
 import floorcalc.outline.survey.SurveyUncertainty;
 import floorcalc.outline.survey.SurveyWall;
 import floorcalc.outline.survey.Tie;
 import floorcalc.outline.survey.Turn;
 import floorcalc.outline.survey.WallOffset;
+import floorcalc.plan.Room;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -57,21 +60,32 @@ class SurveyReaderTest {
     assertThat(file.others()).isEmpty();
   }
 
+  /** The outline of the room is the one that all its measurements make, and they stay with it. */
+  @Test
+  void roomToLay() throws IOException {
+    Room room = JobReader.read(bytes("surveyed-study")).job().rooms().get(0);
+    SurveyReport report = room.survey().orElseThrow().value();
+    assertThat(report.survey()).isEqualTo(JobReader.surveys(bytes("surveyed-study")).rooms().get(0).survey());
+    assertThat(room.outline()).isEqualTo(report.room().orElseThrow().outline());
+    assertThat(room.doors().get(0).to()).isEqualTo(Point.ofMillimetres(2026, 0));
+    assertThat(JobReader.read(bytes("everything")).job().rooms().get(0).survey()).isEmpty();
+  }
+
   @Test
   void everyField() throws IOException {
     SurveyFile file = JobReader.surveys(bytes("surveyed-parlour"));
     Survey survey = file.rooms().get(0).survey();
-    assertThat(survey.walls()).startsWith(
-        SurveyWall.of(inches(60, 0, 1)).then(Turn.ofDegrees(0)),
+    // 7' 6 1/8" is 90 1/8 in
+    assertThat(survey.walls()).startsWith(SurveyWall.of(inches(150, 0, 1)).then(Turn.LEFT),
+        SurveyWall.of(inches(90, 1, 8)).then(Turn.RIGHT));
+    assertThat(survey.walls()).endsWith(SurveyWall.of(inches(60, 0, 1)).then(Turn.ofDegrees(0)),
         SurveyWall.of(inches(100, 0, 1)).then(Turn.ofDegrees(0)).arched(inches(18, 0, 1)),
         SurveyWall.of(inches(60, 0, 1)).then(Turn.LEFT));
-    // 7' 6 1/8" is 90 1/8 in
-    assertThat(survey.walls().get(4)).isEqualTo(SurveyWall.of(inches(90, 1, 8)).then(Turn.RIGHT));
     assertThat(survey.walls()).hasSize(8);
-    assertThat(survey.ties()).hasSize(8).contains(new Tie(4, 8, inches(318, 1, 8)));
+    assertThat(survey.ties()).hasSize(8).contains(new Tie(1, 5, inches(318, 1, 8)));
     assertThat(survey.offsets()).containsExactly(
-        new WallOffset(8, inches(80, 0, 1), Length.ZERO), new WallOffset(8, inches(80, 0, 1), inches(14, 0, 1)),
-        new WallOffset(8, inches(134, 0, 1), inches(14, 0, 1)), new WallOffset(8, inches(134, 0, 1), Length.ZERO));
+        new WallOffset(5, inches(80, 0, 1), Length.ZERO), new WallOffset(5, inches(80, 0, 1), inches(14, 0, 1)),
+        new WallOffset(5, inches(134, 0, 1), inches(14, 0, 1)), new WallOffset(5, inches(134, 0, 1), Length.ZERO));
     // 1/8 in = 3.175 mm
     assertThat(survey.uncertainty()).isEqualTo(new SurveyUncertainty(Length.ofMillimetres("3.175"), Length.ofMillimetres("0.2"), 0.25));
     assertThat(survey.corners()).isEqualTo(Survey.Corners.AS_MEASURED);
