@@ -34,6 +34,23 @@ final class Slopes {
     slopes[2 * corner + 1] += y * share;
   }
 
+  /** Of the turn to the left at a corner, in degrees. */
+  static double[] ofTurn(Layout layout, int corner) {
+    int n = layout.size();
+    double[] slopes = new double[2 * n];
+    bearing(layout, corner, (corner + 1) % n, 1, slopes);
+    bearing(layout, Math.floorMod(corner - 1, n), corner, -1, slopes);
+    return slopes;
+  }
+
+  private static void bearing(Layout layout, int a, int b, double share, double[] slopes) {
+    double dx = layout.x(b) - layout.x(a);
+    double dy = layout.y(b) - layout.y(a);
+    double degrees = StrictMath.toDegrees(share / (dx * dx + dy * dy));
+    add(slopes, b, -dy, dx, degrees);
+    add(slopes, a, -dy, dx, -degrees);
+  }
+
   /** Of the distance between two corners. */
   static double[] ofDistance(Layout layout, int a, int b) {
     double length = layout.distance(a, b);

@@ -140,6 +140,28 @@ public final class SurveyedRoom implements Serializable {
   }
 
   /**
+   * Returns how the walls turn at a corner.
+   *
+   * @param corner the corner, from 1
+   * @return degrees to the left, between -180 and 180; 90 at a square corner, -90 at a square one that juts into the room
+   * @throws IndexOutOfBoundsException if there is no such corner
+   */
+  public double turn(int corner) {
+    return SurveyNetwork.layout(fixed).turn(Objects.checkIndex(corner - 1, survey.size()));
+  }
+
+  /**
+   * Returns the standard deviation of how the walls turn at a corner.
+   *
+   * @param corner the corner, from 1
+   * @return degrees, not negative; next to zero where a right angle is taken for granted
+   * @throws IndexOutOfBoundsException if there is no such corner
+   */
+  public double turnDeviation(int corner) {
+    return fixed.deviation(Slopes.ofTurn(SurveyNetwork.layout(fixed), Objects.checkIndex(corner - 1, survey.size())));
+  }
+
+  /**
    * Returns the standard deviation of how far a corner is from the straight line of a wall.
    *
    * @param wall the wall, from 1
