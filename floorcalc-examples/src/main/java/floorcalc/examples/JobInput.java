@@ -4,6 +4,7 @@ import floorcalc.examples.job.BadJobException;
 import floorcalc.examples.job.JobFile;
 import floorcalc.examples.job.JobReader;
 import floorcalc.examples.job.Mistake;
+import floorcalc.examples.job.SurveyFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -13,6 +14,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A job named on the command line.
@@ -57,8 +60,17 @@ record JobInput(String typed, String folder) {
 
   /** Reads the job; what is wrong with it is added to the lines. */
   List<JobFile> read(InputStream standardInput, List<String> lines) {
+    return read(standardInput, lines, JobReader::read).stream().toList();
+  }
+
+  /** Reads the surveys of the job likewise. */
+  Optional<SurveyFile> surveys(InputStream standardInput, List<String> lines) {
+    return read(standardInput, lines, JobReader::surveys);
+  }
+
+  private <T> Optional<T> read(InputStream standardInput, List<String> lines, Function<byte[], T> reader) {
     try {
-      return List.of(JobReader.read(bytes(standardInput)));
+      return Optional.of(reader.apply(bytes(standardInput)));
     } catch (NoSuchFileException missing) {
       lines.add(typed + ": cannot be read: there is no such file");
     } catch (AccessDeniedException denied) {
@@ -70,7 +82,7 @@ record JobInput(String typed, String folder) {
       lines.add(typed + ": " + count + (count == 1 ? " mistake" : " mistakes") + ", nothing was planned or written");
       bad.mistakes().stream().map(Mistake::toString).forEach(lines::add);
     }
-    return List.of();
+    return Optional.empty();
   }
 
   private byte[] bytes(InputStream standardInput) throws IOException {

@@ -63,7 +63,7 @@ public final class Main implements Runnable {
     Main main = new Main();
     CommandLine line = new CommandLine(main);
     line.addSubcommand(new PlanCommand(console)).addSubcommand(new SiteCommand(console))
-        .addSubcommand(new CompareCommand(console)).addSubcommand(ExplainCommand.of(console.out()));
+        .addSubcommand(new SurveyCommand(console)).addSubcommand(new CompareCommand(console)).addSubcommand(ExplainCommand.of(console.out()));
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
     line.setUsageHelpAutoWidth(false).setUsageHelpWidth(100);
@@ -98,6 +98,6 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "say what to do: plan, site, compare or explain");
+    throw new ParameterException(spec.commandLine(), "say what to do: plan, site, survey, compare or explain");
   }
 }

@@ -23,7 +23,7 @@ class MainTest {
 
   @Test
   void nothingToDo() {
-    assertThat(Ran.with()).isEqualTo(new Ran(2, "", "say what to do: plan, site, compare or explain\nFor help: floorcalc --help\n"));
+    assertThat(Ran.with()).isEqualTo(new Ran(2, "", "say what to do: plan, site, survey, compare or explain\nFor help: floorcalc --help\n"));
   }
 
   @Test

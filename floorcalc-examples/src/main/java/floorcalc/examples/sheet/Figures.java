@@ -16,29 +16,44 @@ import java.util.regex.Pattern;
  * Figures as they are read on site: millimetres to a tenth, or inches to a sixteenth with millimetres beside them where a
  * job has inches.
  */
-final class Figures {
+public final class Figures {
   private static final TapeNotation TENTHS = TapeNotation.millimetres(1);
   private static final TapeNotation INCHES = TapeNotation.feetAndInches(16);
   /** 1 ft² = 0.3048² m², exact. */
   private static final double SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
 
   private static final Pattern LENGTH = Pattern.compile("(?<![0-9.])-?[0-9]{1,12}(\\.[0-9]{1,6})? mm\\b");
+  private static final Pattern METRES = Pattern.compile("(?<![0-9.])-?[0-9]{1,9}(\\.[0-9]{1,6})? m(?![\\w²])");
 
   private static final Pattern SHARE = Pattern.compile("(?<![0-9.])-?[0-9]{1,12}\\.[0-9]{3,}(?= %| percentage points)");
   private static final Length FOOT = Length.ofInches(12, 0, 1);
 
   private final Tape tape;
 
-  Figures(Tape tape) {
+  /**
+   * Figures of a job.
+   *
+   * @param tape in which units the job was measured, not null
+   */
+  public Figures(Tape tape) {
     this.tape = tape;
   }
 
-  boolean inches() {
+  /**
+   * Tells whether inches stand first.
+   *
+   * @return true for a job in feet and inches
+   */
+  public boolean inches() {
     return tape == Tape.FEET_AND_INCHES;
   }
 
-  /** How drawings write lengths. */
-  Measures measures() {
+  /**
+   * Returns how drawings write lengths.
+   *
+   * @return the measures, not null
+   */
+  public Measures measures() {
     return tape.measures();
   }
 
@@ -47,13 +62,23 @@ final class Figures {
     return inches() ? INCHES.format(length) : millimetres(length);
   }
 
-  /** For example {@code 141.5} or {@code 5 9/16" (141.5)}. */
-  String bare(Length length) {
+  /**
+   * Returns a length for a column of millimetres.
+   *
+   * @param length the length, not null
+   * @return for example {@code 141.5} or {@code 5 9/16" (141.5)}, not null
+   */
+  public String bare(Length length) {
     return inches() ? INCHES.format(length) + " (" + millimetres(length) + ")" : millimetres(length);
   }
 
-  /** For example {@code 141.5 mm} or {@code 5 9/16" (141.5 mm)}. */
-  String withUnit(Length length) {
+  /**
+   * Returns a length with its unit.
+   *
+   * @param length the length, not null
+   * @return for example {@code 141.5 mm} or {@code 5 9/16" (141.5 mm)}, not null
+   */
+  public String withUnit(Length length) {
     return inches() ? INCHES.format(length) + " (" + millimetres(length) + " mm)" : millimetres(length) + " mm";
   }
 
@@ -77,10 +102,15 @@ final class Figures {
   }
 
   /**
-   * A text with any lengths and shares in it, such as {@code 3 mm under 2438.4 mm}: each as it is read on site, percent to two decimals.
+   * Returns a text with any lengths and shares in it, such as {@code 3 mm under 2438.4 mm}: each as it is read on site, percent to
+   * two decimals. Metres stay as they are where the job has no inches.
+   *
+   * @param text the text, not null
+   * @return the text as it is read on site, not null
    */
-  String inWords(String text) {
-    String lengths = LENGTH.matcher(text).replaceAll(found -> Matcher.quoteReplacement(inFeet(Length.parse(found.group()))));
+  public String inWords(String text) {
+    String metres = inches() ? METRES.matcher(text).replaceAll(found -> Length.parse(found.group()).toString()) : text;
+    String lengths = LENGTH.matcher(metres).replaceAll(found -> Matcher.quoteReplacement(inFeet(Length.parse(found.group()))));
     return SHARE.matcher(lengths).replaceAll(found ->
         new BigDecimal(found.group()).setScale(2, RoundingMode.HALF_UP).toPlainString());
   }

@@ -1,0 +1,178 @@
+package floorcalc.examples;
+
+import floorcalc.examples.job.MeasuredRoom;
+import floorcalc.examples.job.Tape;
+import floorcalc.measure.Length;
+import floorcalc.outline.Point;
+import floorcalc.outline.network.AdjustedPoint;
+import floorcalc.outline.network.Adjustment;
+import floorcalc.outline.survey.Measured;
+import floorcalc.outline.survey.Misfit;
+import floorcalc.outline.survey.Suspect;
+import floorcalc.outline.survey.SurveyReport;
+import floorcalc.outline.survey.SurveyedRoom;
+import floorcalc.outline.survey.ToMeasure;
+import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
+import floorcalc.working.Severity;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The report on the survey of a room: what does not fit and what is missing first, then corners and measurements. */
+final class SurveyText {
+  /** What is said measurement by measurement above, in more words. */
+  private static final Set<String> SAID = Set.of("survey-misfit", "survey-shape-not-fixed", "survey-several-shapes");
+  /** A corner within this of a right angle is meant to be one, in degrees. */
+  private static final double MEANT_SQUARE = 10;
+  private static final double MILLIMETRES_PER_METRE = 1000;
+
+  private final ReportLines lines;
+  private final SurveyFigures figures;
+  private final SurveyDatum datum;
+
+  SurveyText(Console console, Tape tape, SurveyDatum datum) {
+    this.lines = new ReportLines(console);
+    this.figures = new SurveyFigures(tape);
+    this.datum = datum;
+  }
+
+  void room(MeasuredRoom measured, Calculated<SurveyReport> worked) {
+    SurveyReport report = worked.value();
+    lines.say("");
+    lines.wrapped("", "  ", measured.name() + ": " + verdict(report));
+    report.misfits().forEach(this::misfit);
+    report.toMeasure().stream().filter(SurveyText::isMissing).forEach(one -> lines.head("MEASURE", figures.text(plain(one))));
+    for (Finding finding : worked.findings()) {
+      if (!SAID.contains(finding.code())) {
+        lines.head(finding.severity() == Severity.NOTE ? "note" : "DOUBT",
+            figures.text(finding.where().isEmpty() ? finding.message() : finding.where() + ": " + finding.message()));
+      }
+    }
+    report.room().ifPresent(room -> fixed(report, room));
+  }
+
+  private String verdict(SurveyReport report) {
+    if (report.room().isPresent()) {
+      SurveyedRoom room = report.room().get();
+      int measured = room.measurements().size();
+      int misfits = report.misfits().size();
+      return "one shape, " + figures.area(room.area().toSquareMetres(), room.areaDeviation()) + "; " + measured
+          + " measurements, " + room.redundancy() + " more than it needs"
+          + (misfits == 0 ? "" : "; " + misfits + (misfits == 1 ? " does not fit" : " do not fit"));
+    }
+    if (!report.possible().isEmpty()) {
+      return report.possible().size() + " shapes fit, of " + report.possible().stream()
+          .map(shape -> SurveyFigures.decimal(shape.area().toSquareMetres(), 2) + " m²").collect(Collectors.joining(" and "));
+    }
+    return report.toMeasure().stream().anyMatch(SurveyText::isMissing) ? "the shape is not fixed" : "no shape fits";
+  }
+
+  private static boolean isMissing(ToMeasure one) {
+    return one.why() == ToMeasure.Why.FIX_SHAPE || one.why() == ToMeasure.Why.TELL_APART;
+  }
+
+  /** The verdict in the margin says already that it is to be measured. */
+  private static String plain(ToMeasure one) {
+    return one.text().replaceFirst("^measure ", "");
+  }
+
+  private void misfit(Misfit misfit) {
+    String names = misfit.oneOf().stream().map(suspect -> suspect.measured().name()).collect(Collectors.joining(" or "));
+    lines.head("DOES NOT FIT", names + (misfit.oneOf().size() == 1 ? "" : ": the others do not tell which of them"));
+    for (Suspect suspect : misfit.oneOf()) {
+      Measured measured = suspect.measured();
+      lines.part("do", "measure " + measured.name() + " again: read " + figures.of(measured.kind(), measured.read())
+          + ", the others say " + figures.of(measured.kind(), suspect.expected()) + " ± "
+          + figures.deviation(measured.kind(), suspect.expectedDeviation())
+          + (suspect.slip().isEmpty() ? "" : "; likely: " + figures.text(suspect.slip())));
+    }
+  }
+
+  private void fixed(SurveyReport report, SurveyedRoom room) {
+    if (!report.misfits().isEmpty()) {
+      lines.wrapped("  ", "  ", "What does not fit is still part of the figures below: do not lay by them before it is mended.");
+    }
+    lines.say("");
+    lines.table(corners(room));
+    lines.wrapped("  ", "  ", datum.words());
+    lines.say("");
+    Set<Measured> doubted = doubted(report, room);
+    lines.table(measurements(doubted, room));
+    if (!doubted.isEmpty()) {
+      lines.say("  * does not fit");
+    }
+    if (room.redundancy() > 0) {
+      lines.wrapped("  ", "  ", "Together they are off by " + SurveyFigures.decimal(room.factor(), 2)
+          + " times what was said that they may be off; about 1 is as expected.");
+    }
+  }
+
+  private List<List<String>> corners(SurveyedRoom room) {
+    Adjustment adjusted = datum == SurveyDatum.FREE ? room.free() : room.fixed();
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("corner", "x (mm)", "y (mm)", "± (mm)", "inside", "from square", "mm over 1 m"));
+    for (int i = 1; i <= room.corners().size(); i++) {
+      AdjustedPoint point = adjusted.points().get(i - 1);
+      Point corner = room.corners().get(i - 1);
+      double deviation = point.greatestDeviation();
+      rows.add(List.of(Integer.toString(i), place(corner.x()), place(corner.y()),
+          deviation > 0 ? figures.small(deviation) : "held", figures.degrees(180 - room.turn(i)), fromSquare(room, i),
+          overAMetre(room, i)));
+    }
+    return rows;
+  }
+
+  private String place(Length coordinate) {
+    return figures.column(Measured.Kind.WALL, coordinate.toMillimetres());
+  }
+
+  /** How much wider than 90° or 270° the inside angle of a corner is that is meant to be square. */
+  private static Optional<Double> off(SurveyedRoom room, int corner) {
+    double off = 90 - StrictMath.abs(room.turn(corner));
+    return StrictMath.abs(off) > MEANT_SQUARE ? Optional.empty() : Optional.of(room.turn(corner) > 0 ? off : -off);
+  }
+
+  private String fromSquare(SurveyedRoom room, int corner) {
+    return off(room, corner).map(off -> SurveyFigures.signed(off, 2) + "° ± " + figures.degrees(room.turnDeviation(corner)))
+        .orElse("-");
+  }
+
+  private String overAMetre(SurveyedRoom room, int corner) {
+    return off(room, corner).map(off ->
+        figures.small(StrictMath.tan(StrictMath.toRadians(StrictMath.abs(off))) * MILLIMETRES_PER_METRE)).orElse("-");
+  }
+
+  private static Set<Measured> doubted(SurveyReport report, SurveyedRoom room) {
+    Set<Measured> doubted = new LinkedHashSet<>();
+    report.misfits().forEach(misfit -> misfit.oneOf().forEach(suspect -> room.measurements().stream()
+        .filter(one -> one.name().equals(suspect.measured().name()) && one.read() == suspect.measured().read())
+        .forEach(doubted::add)));
+    return doubted;
+  }
+
+  private List<List<String>> measurements(Set<Measured> doubted, SurveyedRoom room) {
+    Set<Measured> all = new LinkedHashSet<>(doubted);
+    all.addAll(room.measurements());
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("measured", "read (mm)", "fitted (mm)", "change (mm)", "times its ±", "slip seen from"));
+    for (Measured one : all) {
+      rows.add(List.of(one.name() + (doubted.contains(one) ? " *" : ""), figures.column(one.kind(), one.read()),
+          figures.column(one.kind(), one.adjusted()), figures.difference(one.kind(), one.residual()), times(one), seen(one)));
+    }
+    return rows;
+  }
+
+  private static String times(Measured one) {
+    return one.result().isControlled()
+        ? SurveyFigures.decimal(StrictMath.abs(one.result().normalisedResidual().orElseThrow()), 1) : "-";
+  }
+
+  private String seen(Measured one) {
+    return one.result().isControlled()
+        ? figures.small(one.kind(), one.result().leastSlipSeen().orElseThrow()) : "not checked";
+  }
+}
