@@ -6,12 +6,14 @@ import floorcalc.measure.Length;
 import floorcalc.outline.survey.Measured;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Figures of a survey: places and lengths to a tenth of a millimetre, how far they are off with their sign. */
 final class SurveyFigures {
   private static final double MILLIMETRES_PER_INCH = 25.4;
   private static final double SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
+
+  private static final Pattern AREA = Pattern.compile("([0-9]{1,12}(?:\\.[0-9]{1,6})?) m²");
 
   private final Figures figures;
 
@@ -69,9 +71,11 @@ final class SurveyFigures {
         + decimal(deviation / SQUARE_METRES_PER_SQUARE_FOOT, 1) + " ft²)" : metric;
   }
 
-  /** A sentence of the library with its lengths as the job has them. */
+  /** A sentence of the library with its lengths and areas as the job has them. */
   String text(String sentence) {
-    return figures.inWords(sentence);
+    String lengths = figures.inWords(sentence);
+    return figures.inches() ? AREA.matcher(lengths).replaceAll(found -> found.group() + " ("
+        + decimal(Double.parseDouble(found.group(1)) / SQUARE_METRES_PER_SQUARE_FOOT, 1) + " ft²)") : lengths;
   }
 
   static String signed(double value, int decimals) {
@@ -81,6 +85,6 @@ final class SurveyFigures {
 
   static String decimal(double value, int decimals) {
     BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN);
-    return String.format(Locale.ROOT, "%s", rounded.signum() == 0 ? rounded.abs() : rounded);
+    return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
   }
 }

@@ -9,9 +9,9 @@ import floorcalc.outline.network.Adjustment;
 import floorcalc.outline.survey.Measured;
 import floorcalc.outline.survey.Misfit;
 import floorcalc.outline.survey.Suspect;
+import floorcalc.outline.survey.Survey;
 import floorcalc.outline.survey.SurveyReport;
 import floorcalc.outline.survey.SurveyedRoom;
-import floorcalc.outline.survey.ToMeasure;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Severity;
@@ -24,8 +24,10 @@ import java.util.stream.Collectors;
 
 /** The report on the survey of a room: what does not fit and what is missing first, then corners and measurements. */
 final class SurveyText {
-  /** What is said measurement by measurement above, in more words. */
-  private static final Set<String> SAID = Set.of("survey-misfit", "survey-shape-not-fixed", "survey-several-shapes");
+  /** What is said measurement by measurement in more words. */
+  private static final String MISFIT = "survey-misfit";
+  /** What says that something is missing, and what. */
+  private static final List<String> MISSING = List.of("survey-shape-not-fixed", "survey-several-shapes");
   /** A corner within this of a right angle is meant to be one, in degrees. */
   private static final double MEANT_SQUARE = 10;
   private static final double MILLIMETRES_PER_METRE = 1000;
@@ -44,15 +46,15 @@ final class SurveyText {
     SurveyReport report = worked.value();
     lines.say("");
     lines.wrapped("", "  ", measured.name() + ": " + verdict(report));
-    report.misfits().forEach(this::misfit);
-    report.toMeasure().stream().filter(SurveyText::isMissing).forEach(one -> lines.head("MEASURE", figures.text(plain(one))));
-    for (Finding finding : worked.findings()) {
-      if (!SAID.contains(finding.code())) {
-        lines.head(finding.severity() == Severity.NOTE ? "note" : "DOUBT",
-            figures.text(finding.where().isEmpty() ? finding.message() : finding.where() + ": " + finding.message()));
-      }
-    }
+    report.misfits().forEach(misfit -> misfit(misfit, measured.survey().corners()));
+    worked.findings().stream().filter(finding -> !finding.code().equals(MISFIT)).forEach(this::finding);
     report.room().ifPresent(room -> fixed(report, room));
+  }
+
+  private void finding(Finding finding) {
+    String verdict = MISSING.contains(finding.code()) ? "MEASURE" : finding.severity() == Severity.NOTE ? "note" : "DOUBT";
+    lines.head(verdict,
+        figures.text(finding.where().isEmpty() ? finding.message() : finding.where() + ": " + finding.message()));
   }
 
   private String verdict(SurveyReport report) {
@@ -65,31 +67,34 @@ final class SurveyText {
           + (misfits == 0 ? "" : "; " + misfits + (misfits == 1 ? " does not fit" : " do not fit"));
     }
     if (!report.possible().isEmpty()) {
-      return report.possible().size() + " shapes fit, of " + report.possible().stream()
-          .map(shape -> SurveyFigures.decimal(shape.area().toSquareMetres(), 2) + " m²").collect(Collectors.joining(" and "));
+      return report.possible().size() + " shapes fit";
     }
-    return report.toMeasure().stream().anyMatch(SurveyText::isMissing) ? "the shape is not fixed" : "no shape fits";
+    return report.areas().isPresent() ? "the shape is not fixed" : "no shape fits";
   }
 
-  private static boolean isMissing(ToMeasure one) {
-    return one.why() == ToMeasure.Why.FIX_SHAPE || one.why() == ToMeasure.Why.TELL_APART;
-  }
-
-  /** The verdict in the margin says already that it is to be measured. */
-  private static String plain(ToMeasure one) {
-    return one.text().replaceFirst("^measure ", "");
-  }
-
-  private void misfit(Misfit misfit) {
-    String names = misfit.oneOf().stream().map(suspect -> suspect.measured().name()).collect(Collectors.joining(" or "));
-    lines.head("DOES NOT FIT", names + (misfit.oneOf().size() == 1 ? "" : ": the others do not tell which of them"));
-    for (Suspect suspect : misfit.oneOf()) {
-      Measured measured = suspect.measured();
-      lines.part("do", "measure " + measured.name() + " again: read " + figures.of(measured.kind(), measured.read())
-          + ", the others say " + figures.of(measured.kind(), suspect.expected()) + " ± "
-          + figures.deviation(measured.kind(), suspect.expectedDeviation())
-          + (suspect.slip().isEmpty() ? "" : "; likely: " + figures.text(suspect.slip())));
+  private void misfit(Misfit misfit, Survey.Corners corners) {
+    List<Suspect> suspects = misfit.oneOf();
+    lines.head("DOES NOT FIT", names(suspects, " or ") + (suspects.size() == 1 ? "" : ": the others do not tell which of them"));
+    int likely = (int) Math.max(1, suspects.stream().filter(suspect -> !suspect.slip().isEmpty()).count());
+    suspects.subList(0, likely).forEach(this::again);
+    if (likely < suspects.size()) {
+      lines.part("then", "if that was right, " + names(suspects.subList(likely, suspects.size()), ", "));
     }
+    if (corners == Survey.Corners.RIGHT_ANGLES) {
+      lines.part("or", "a corner is not square: measure a diagonal");
+    }
+  }
+
+  private static String names(List<Suspect> suspects, String between) {
+    return suspects.stream().map(suspect -> suspect.measured().name()).collect(Collectors.joining(between));
+  }
+
+  private void again(Suspect suspect) {
+    Measured measured = suspect.measured();
+    lines.part("do", "measure " + measured.name() + " again: read " + figures.of(measured.kind(), measured.read())
+        + ", the others say " + figures.of(measured.kind(), suspect.expected()) + " ± "
+        + figures.deviation(measured.kind(), suspect.expectedDeviation())
+        + (suspect.slip().isEmpty() ? "" : "; likely " + figures.text(suspect.slip())));
   }
 
   private void fixed(SurveyReport report, SurveyedRoom room) {
