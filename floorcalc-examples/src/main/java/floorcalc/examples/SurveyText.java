@@ -2,6 +2,7 @@ package floorcalc.examples;
 
 import floorcalc.examples.job.MeasuredRoom;
 import floorcalc.examples.job.Tape;
+import floorcalc.examples.sheet.SurveyFigures;
 import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import floorcalc.outline.network.AdjustedPoint;
@@ -18,7 +19,6 @@ import floorcalc.working.Severity;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -28,9 +28,6 @@ final class SurveyText {
   private static final String MISFIT = "survey-misfit";
   /** What says that something is missing, and what. */
   private static final List<String> MISSING = List.of("survey-shape-not-fixed", "survey-several-shapes");
-  /** A corner within this of a right angle is meant to be one, in degrees. */
-  private static final double MEANT_SQUARE = 10;
-  private static final double MILLIMETRES_PER_METRE = 1000;
 
   private final ReportLines lines;
   private final SurveyFigures figures;
@@ -62,7 +59,7 @@ final class SurveyText {
       SurveyedRoom room = report.room().get();
       int measured = room.measurements().size();
       int misfits = report.misfits().size();
-      return "one shape, " + figures.area(room.area().toSquareMetres(), room.areaDeviation()) + "; " + measured
+      return "one shape, " + figures.area(room) + "; " + measured
           + " measurements, " + room.redundancy() + " more than it needs"
           + (misfits == 0 ? "" : "; " + misfits + (misfits == 1 ? " does not fit" : " do not fit"));
     }
@@ -125,30 +122,14 @@ final class SurveyText {
       Point corner = room.corners().get(i - 1);
       double deviation = point.greatestDeviation();
       rows.add(List.of(Integer.toString(i), place(corner.x()), place(corner.y()),
-          deviation > 0 ? figures.small(deviation) : "held", figures.degrees(180 - room.turn(i)), fromSquare(room, i),
-          overAMetre(room, i)));
+          deviation > 0 ? figures.small(Measured.Kind.WALL, deviation) : "held", figures.degrees(180 - room.turn(i)), figures.fromSquare(room, i),
+          figures.overAMetre(room, i)));
     }
     return rows;
   }
 
   private String place(Length coordinate) {
     return figures.column(Measured.Kind.WALL, coordinate.toMillimetres());
-  }
-
-  /** How much wider than 90° or 270° the inside angle of a corner is that is meant to be square. */
-  private static Optional<Double> off(SurveyedRoom room, int corner) {
-    double off = 90 - StrictMath.abs(room.turn(corner));
-    return StrictMath.abs(off) > MEANT_SQUARE ? Optional.empty() : Optional.of(room.turn(corner) > 0 ? off : -off);
-  }
-
-  private String fromSquare(SurveyedRoom room, int corner) {
-    return off(room, corner).map(off -> SurveyFigures.signed(off, 2) + "° ± " + figures.degrees(room.turnDeviation(corner)))
-        .orElse("-");
-  }
-
-  private String overAMetre(SurveyedRoom room, int corner) {
-    return off(room, corner).map(off ->
-        figures.small(StrictMath.tan(StrictMath.toRadians(StrictMath.abs(off))) * MILLIMETRES_PER_METRE)).orElse("-");
   }
 
   private static Set<Measured> doubted(SurveyReport report, SurveyedRoom room) {

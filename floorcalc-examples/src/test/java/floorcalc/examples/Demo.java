@@ -21,6 +21,9 @@ public final class Demo {
   /** A room in feet and inches. */
   public static final String LOFT = "gullhaven-loft";
 
+  /** A room in feet and inches by its measurements: an L with a chimney breast and a bay. */
+  public static final String PARLOUR = "gullhaven-parlour";
+
   private static final Map<String, FloorPlan> PLANS = new HashMap<>();
 
   private Demo() {

@@ -10,11 +10,11 @@ import floorcalc.working.Finding;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
 
-/** The demo scenario: an invented house with three rooms. */
+/** The demo scenario: an invented house with four rooms. */
 class DemoTest {
   @Test
   void jobsKeepToTheSchemaAndSayThatTheyAreInvented() throws IOException {
-    assertThat(Demo.names()).containsExactly(Demo.HOUSE, Demo.LOFT);
+    assertThat(Demo.names()).containsExactly(Demo.HOUSE, Demo.LOFT, Demo.PARLOUR);
     for (String name : Demo.names()) {
       assertThat(Docs.faultsOfJob(Demo.bytes(name))).isEmpty();
       assertThat(Demo.job(name).job().title()).endsWith("(invented)");

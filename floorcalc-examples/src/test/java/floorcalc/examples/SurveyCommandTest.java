@@ -16,7 +16,7 @@ class SurveyCommandTest {
   private static final Path JOBS = Path.of("src", "test", "resources", "jobs");
   private static final Path BROKEN = Path.of("src", "test", "resources", "broken-jobs");
   private static final String STUDY = JOBS.resolve("surveyed-study.json").toString();
-  private static final String PARLOUR = JOBS.resolve("surveyed-parlour.json").toString();
+  private static final String PARLOUR = Demo.FOLDER.resolve(Demo.PARLOUR + ".json").toString();
 
   private static Ran studyWith(String from, String to) throws IOException {
     String job = Files.readString(Path.of(STUDY), StandardCharsets.UTF_8);

@@ -10,6 +10,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * A room as its measurements make it, and how sure it is. Corner 1 is the origin and wall 1 runs along x. Immutable and
@@ -18,6 +19,9 @@ import java.util.Objects;
 public final class SurveyedRoom implements Serializable {
   /** How far the straight pieces that stand for an arc are from it at most. */
   public static final Length ARC_WITHIN = Length.ofNanometres(500_000);
+
+  /** A corner within this many degrees of a right angle is meant to be one. */
+  private static final double MEANT_SQUARE = 10;
 
   private static final long serialVersionUID = 1L;
 
@@ -148,6 +152,20 @@ public final class SurveyedRoom implements Serializable {
    */
   public double turn(int corner) {
     return SurveyNetwork.layout(fixed).turn(Objects.checkIndex(corner - 1, survey.size()));
+  }
+
+  /**
+   * Returns how much the room is wider at a corner than a square corner is: 90 degrees, or 270 where the corner juts into the
+   * room.
+   *
+   * @param corner the corner, from 1
+   * @return degrees, negative if it is narrower; empty if it is more than 10 degrees off and so not meant to be square
+   * @throws IndexOutOfBoundsException if there is no such corner
+   */
+  public OptionalDouble offSquare(int corner) {
+    double turn = turn(corner);
+    double off = StrictMath.copySign(90, turn) - turn;
+    return StrictMath.abs(off) > MEANT_SQUARE ? OptionalDouble.empty() : OptionalDouble.of(off);
   }
 
   /**

@@ -27,6 +27,18 @@ class TurnsOfARoomTest {
     assertThat(room.turnDeviation(2)).isCloseTo(0.067524, within(5e-7));
     // the corner between 3 and 5 m has the inner angle acos(3/5) = 53.130102°
     assertThat(room.turn(1)).isCloseTo(180 - 53.130102, within(5e-7));
+    assertThat(room.offSquare(1)).isEmpty();
+    assertThat(room.offSquare(2).orElseThrow()).isCloseTo(0, within(5e-7));
+  }
+
+  /**
+   * Walls of 3, 4 and 5.1 m: the corner between the shorter two is acos((9 + 16 - 26.01) / 24) = acos(-0.04208333) =
+   * 92.411910°.
+   */
+  @Test
+  void cornerThatIsWiderThanSquare() {
+    SurveyedRoom room = SurveyReport.of(Survey.of(walls(3000, 4000, 5100))).value().room().orElseThrow();
+    assertThat(room.offSquare(2).orElseThrow()).isCloseTo(2.411910, within(5e-7));
   }
 
   /** Walked round once, the walls turn by 360°. */
@@ -45,6 +57,7 @@ class TurnsOfARoomTest {
         .withCorners(Survey.Corners.RIGHT_ANGLES)).value().room().orElseThrow();
     assertThat(room.turn(4)).isCloseTo(-90, within(1e-9));
     assertThat(room.turn(5)).isCloseTo(90, within(1e-9));
+    assertThat(room.offSquare(4).orElseThrow()).isCloseTo(0, within(1e-9));
     assertThat(room.turnDeviation(4)).isCloseTo(0, within(1e-6));
   }
 }

@@ -1,6 +1,7 @@
 package floorcalc.examples.sheet;
 
 import floorcalc.examples.job.JobFile;
+import floorcalc.examples.job.Tape;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
@@ -16,13 +17,15 @@ import java.util.Map;
 public final class JobSheet {
   private final FloorJob job;
   private final FloorPlan plan;
+  private final Tape tape;
   private final Figures figures;
   private final Html html = new Html();
 
   private JobSheet(JobFile file, FloorPlan plan) {
     this.job = file.job();
     this.plan = plan;
-    this.figures = new Figures(file.tape());
+    this.tape = file.tape();
+    this.figures = new Figures(tape);
   }
 
   /**
@@ -39,6 +42,7 @@ public final class JobSheet {
   private String write() {
     head();
     new Glance(html, figures, job, plan).write();
+    new MeasuredSection(html, tape, job, plan).write();
     new SiteSection(html, figures, job, plan).write();
     new Verdicts(html, figures, plan).write();
     CutCard card = CutCard.of(job, plan);

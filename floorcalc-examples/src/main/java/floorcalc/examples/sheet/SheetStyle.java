@@ -43,6 +43,7 @@ final class SheetStyle {
       .site small { display: block; }
       .site small, .kept small { font-size: 8pt; }
       .open ul { margin: 0; padding-left: 5mm; columns: 2; column-gap: 6mm; }
+      .open li { break-inside: avoid; }
       .num, .ledger thead th:not(:first-child) { text-align: right; }
       td.no { font-weight: bold; }
       .stop { border: .7mm solid #000; padding: 2mm 3mm; }

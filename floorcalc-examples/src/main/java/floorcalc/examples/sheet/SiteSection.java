@@ -27,7 +27,7 @@ final class SiteSection {
   void write() {
     Map<String, List<Judgement>> rooms = new LinkedHashMap<>();
     for (Check check : plan.checks()) {
-      if (!check.room().isEmpty()) {
+      if (!check.room().isEmpty() && !MeasuredSection.isHere(check.judgement().code())) {
         rooms.computeIfAbsent(check.room(), none -> new ArrayList<>()).add(check.judgement());
       }
     }

@@ -40,7 +40,7 @@ final class Verdicts {
 
   private void findings() {
     for (Finding finding : plan.findings()) {
-      if (isFailure(finding)) {
+      if (isFailure(finding) && !MeasuredSection.isHere(finding.code())) {
         html.raw("<p class=\"stop\"><b>" + (finding.severity() == Severity.SERIOUS ? "Do not lay it like this" : "Look here")
             + ".</b> ");
         html.text(finding.message().contains(finding.where()) ? finding.message() : finding.where() + ": " + finding.message()).raw(" <small>").text(finding.source().toString()).line("</small></p>");
@@ -49,7 +49,7 @@ final class Verdicts {
   }
 
   private void notes() {
-    List<Finding> notes = plan.findings().stream().filter(finding -> !isFailure(finding)).toList();
+    List<Finding> notes = plan.findings().stream().filter(finding -> !isFailure(finding) && !MeasuredSection.isHere(finding.code())).toList();
     if (notes.isEmpty()) {
       return;
     }

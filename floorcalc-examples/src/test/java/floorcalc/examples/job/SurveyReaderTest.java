@@ -3,6 +3,7 @@ package floorcalc.examples.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import floorcalc.examples.Demo;
 import floorcalc.examples.Docs;
 import floorcalc.measure.Length;
 import floorcalc.outline.Point;
@@ -22,7 +23,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class SurveyReaderTest {
   private static byte[] bytes(String name) throws IOException {
@@ -73,7 +73,7 @@ class SurveyReaderTest {
 
   @Test
   void everyField() throws IOException {
-    SurveyFile file = JobReader.surveys(bytes("surveyed-parlour"));
+    SurveyFile file = JobReader.surveys(Demo.bytes(Demo.PARLOUR));
     Survey survey = file.rooms().get(0).survey();
     // 7' 6 1/8" is 90 1/8 in
     assertThat(survey.walls()).startsWith(SurveyWall.of(inches(150, 0, 1)).then(Turn.LEFT),
@@ -147,9 +147,8 @@ class SurveyReaderTest {
         .containsExactly("/board/perPack", "/rooms/0/pipes/0/at/off", "/rooms/0/subfloor");
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"surveyed-study", "surveyed-parlour"})
-  void examplesKeepToTheSchema(String name) throws IOException {
-    assertThat(Docs.faultsOfJob(bytes(name))).isEmpty();
+  @Test
+  void theStudyKeepsToTheSchema() throws IOException {
+    assertThat(Docs.faultsOfJob(bytes("surveyed-study"))).isEmpty();
   }
 }

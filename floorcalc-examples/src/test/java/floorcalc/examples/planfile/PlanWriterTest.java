@@ -45,13 +45,13 @@ class PlanWriterTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT})
+  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
   void demoPlansKeepToTheSchema(String demo) throws IOException {
     assertThat(Docs.faultsOfPlan(PlanWriter.write(Demo.plan(demo)))).isEmpty();
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT})
+  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
   void eachLengthReadsBackToTheNanometre(String demo) throws IOException {
     FloorPlan plan = Demo.plan(demo);
     JsonNode json = MAPPER.readTree(PlanWriter.write(plan));
@@ -78,7 +78,7 @@ class PlanWriterTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT})
+  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
   void numbersHaveSixDecimalsAtMostAndNoExponent(String demo) throws IOException {
     Matcher numbers = NUMBER.matcher(new String(PlanWriter.write(Demo.plan(demo)), StandardCharsets.UTF_8)
         .replaceAll("\"([^\"\\\\]|\\\\.)*\"", "\"\""));

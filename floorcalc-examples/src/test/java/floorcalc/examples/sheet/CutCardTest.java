@@ -125,7 +125,7 @@ class CutCardTest {
   /** Each piece that does not open its board was named when its board was cut before. */
   @Test
   void eachPieceFromARestWasAnnounced() throws IOException {
-    for (String demo : List.of(Demo.HOUSE, Demo.LOFT)) {
+    for (String demo : List.of(Demo.HOUSE, Demo.LOFT, Demo.PARLOUR)) {
       CutCard card = CutCard.of(Demo.job(demo).job(), Demo.plan(demo));
       List<String> announced = card.lines().stream().flatMap(line -> line.rests().stream())
           .flatMap(rest -> rest.keptFor().stream()).distinct().toList();

@@ -62,7 +62,7 @@ class JobSheetTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT})
+  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
   void sheetIsWellFormedAndEachIdStandsOnce(String demo) throws Exception {
     Document document = parse(sheet(demo));
     Set<String> ids = new HashSet<>();
@@ -79,7 +79,7 @@ class JobSheetTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT})
+  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
   void sheetCanBeReadAloud(String demo) throws Exception {
     Document document = parse(sheet(demo));
     assertThat(document.getDocumentElement().getAttribute("lang")).isEqualTo("en");
@@ -96,7 +96,7 @@ class JobSheetTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT})
+  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
   void nothingIsLoadedFromElsewhere(String demo) throws Exception {
     Document document = parse(sheet(demo));
     for (Element element : all(document, "*")) {
