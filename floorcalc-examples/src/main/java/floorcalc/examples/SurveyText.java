@@ -89,8 +89,9 @@ final class SurveyText {
   private void again(Suspect suspect) {
     Measured measured = suspect.measured();
     lines.part("do", "measure " + measured.name() + " again: read " + figures.of(measured.kind(), measured.read())
-        + ", the others say " + figures.of(measured.kind(), suspect.expected()) + " ± "
-        + figures.deviation(measured.kind(), suspect.expectedDeviation())
+        + (suspect.expectedDeviation() > StrictMath.abs(suspect.expected()) / 2 ? "; the others do not say what it should be"
+        : ", the others say " + figures.of(measured.kind(), suspect.expected()) + " ± "
+            + figures.deviation(measured.kind(), suspect.expectedDeviation()))
         + (suspect.slip().isEmpty() ? "" : "; likely " + figures.text(suspect.slip())));
   }
 

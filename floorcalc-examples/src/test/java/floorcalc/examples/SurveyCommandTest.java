@@ -98,7 +98,7 @@ class SurveyCommandTest {
     assertThat(two.out()).contains("Study: 2 shapes fit\n  MEASURE       2 shapes fit the measurements equally well, of 7.50 m² and");
     Ran none = Ran.with("survey", broken("survey-turns-do-not-go-round"));
     assertThat(none.out()).contains("Study: no shape fits\n  DOUBT         no room has these walls and turns");
-    assertThat(Ran.with("survey", broken("survey-wall-longer-than-the-rest")).out()).contains("Study: no shape fits\n  DOUBT ");
+    assertThat(Ran.with("survey", broken("survey-wall-longer-than-the-rest")).out()).contains("Study: no shape fits\n  DOUBT         wall 1, ");
     assertThat(List.of(open.exit(), two.exit(), none.exit())).containsOnly(0);
   }
 

@@ -60,6 +60,14 @@ final class Reporting {
           + " at which way each corner turns");
       return report(shapes, null, misfits);
     }
+    List<Measured> stretched = network.measured(best.adjustment()).stream().filter(Reporting::isStretched).toList();
+    if (!stretched.isEmpty()) {
+      note("survey-no-shape", Severity.WARNING, stretched.stream().map(Measured::name).collect(Collectors.joining(", ")),
+          "no room has these lengths: as near as they come " + stretched.stream().map(one -> one.name() + " is "
+              + words(one, one.adjusted()) + " and not " + words(one, one.read())).collect(Collectors.joining(", "))
+              + "; measure them again");
+      return report(List.of(), null, misfits);
+    }
     SurveyedRoom room = room(best);
     working(room);
     checked(room, best);
@@ -139,6 +147,16 @@ final class Reporting {
       note("survey-right-angles", Severity.NOTE, "corners whose turn was not measured are taken as exact right angles; a"
           + " corner half a degree off moves the far end of a 4 m wall by 35 mm: measure diagonals to be sure");
     }
+  }
+
+  /** Whether a measurement is not met though nothing else says what it should be: the others cannot reach that far. */
+  private static boolean isStretched(Measured measured) {
+    return !measured.result().isControlled()
+        && StrictMath.abs(measured.residual()) > Misfit.LIMIT * measured.result().observation().deviation();
+  }
+
+  private static String words(Measured measured, double value) {
+    return measured.kind() == Measured.Kind.TURN ? Proposals.degrees(value) : Proposals.length(value);
   }
 
   /** Whether a usual slip in a length would not be seen. */

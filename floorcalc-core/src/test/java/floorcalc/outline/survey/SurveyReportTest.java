@@ -207,6 +207,19 @@ class SurveyReportTest {
     assertThat(report.findings()).extracting(Finding::code).containsExactly("survey-no-shape");
   }
 
+  /** From corner 1 by corner 3 to corner 2 it is 5 m and 3 m; wall 1 cannot be 12 m. */
+  @Test
+  void lengthsThatCannotReachHaveNoShape() {
+    Calculated<SurveyReport> report = SurveyReport.of(walls(12000, 3000, 4000, 3000).withTies(List.of(tie(1, 3, 5000))));
+    assertThat(report.value().room()).isEmpty();
+    assertThat(report.value().sketch()).isEmpty();
+    assertThat(report.findings()).singleElement().satisfies(finding -> {
+      assertThat(finding.code()).isEqualTo("survey-no-shape");
+      assertThat(finding.where()).contains("wall 1").doesNotContain("wall 4");
+      assertThat(finding.message()).contains("and not 12000 mm");
+    });
+  }
+
   @Test
   void badInputIsRefused() {
     assertThatThrownBy(() -> walls(4000, 3000)).hasMessage("a survey needs from 3 to 60 walls, but has 2");
