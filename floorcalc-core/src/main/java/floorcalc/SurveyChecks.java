@@ -22,8 +22,8 @@ import java.util.stream.Collectors;
 
 /** Says of each surveyed room of a job how far its measurements can be trusted. */
 final class SurveyChecks {
-  private static final Source LIMIT = new Source("two-sided 99.9 % point of the normal distribution, as used for tests of"
-      + " single observations", "", 0, "", Standing.FROM_MEMORY);
+  private static final Source LIMIT = new Source("A testing procedure for use in geodetic networks", "Netherlands"
+      + " Geodetic Commission", 1968, "tests of single observations, 99.9 % point", Standing.FROM_MEMORY);
 
   private SurveyChecks() {}
 

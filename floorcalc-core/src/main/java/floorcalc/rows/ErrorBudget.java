@@ -28,8 +28,8 @@ public final class ErrorBudget {
   public static final int MOST_TRIES = 10_000_000;
 
   private static final double NORMAL_95 = 1.959963984540054;
-  private static final Source GUIDE = new Source("Evaluation of measurement data: guide to the expression of uncertainty in"
-      + " measurement", "JCGM", 2008, "JCGM 100, 4.3.7 and 5.1.2", Standing.FROM_MEMORY);
+  private static final Source GUIDE = new Source("JCGM 100", "Joint Committee for Guides in Metrology", 2008,
+      "4.3.7 and 5.1.2", Standing.FROM_MEMORY);
 
   private final List<ErrorPart> parts;
   private final double deviation;
