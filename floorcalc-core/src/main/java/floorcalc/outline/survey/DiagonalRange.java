@@ -10,8 +10,8 @@ import java.util.Objects;
  *
  * @param from the corner at one end, from 1
  * @param to the corner at the other end, from 1
- * @param shortest the least length, rounded down to a whole nanometre, not null
- * @param longest the greatest length, rounded up to a whole nanometre, not null
+ * @param shortest the least length, to a nanometre, not null
+ * @param longest the greatest length, to a nanometre, not null
  */
 public record DiagonalRange(int from, int to, Length shortest, Length longest) implements Serializable {
 

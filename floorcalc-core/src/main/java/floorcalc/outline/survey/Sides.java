@@ -120,6 +120,11 @@ final class Sides {
     return Area.ofSquareNanometres(squareNanometres.setScale(SQUARE_MILLIMETRE, mode).toBigInteger());
   }
 
+  /** Returns a number with a fixed number of decimals, for display. */
+  static String rounded(double number, int decimals) {
+    return new BigDecimal(number).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  }
+
   static Length length(BigDecimal nanometres, RoundingMode mode) {
     return Length.ofNanometres(nanometres.setScale(0, mode).longValueExact());
   }
