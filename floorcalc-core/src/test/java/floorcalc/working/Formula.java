@@ -7,7 +7,7 @@ import java.util.Map;
 
 /**
  * Plain arithmetic over decimals: + - * / brackets, ceil, floor, abs, sqrt, min, max, atan2 in degrees, sin and arctan in radians,
- * the normal distribution, lengths in mm and in.
+ * the normal distribution, lengths in mm and in, angles in deg.
  */
 final class Formula {
   private static final MathContext EXACT_ENOUGH = new MathContext(80);
@@ -87,6 +87,9 @@ final class Formula {
     }
     if (values.containsKey(word)) {
       return values.get(word);
+    }
+    if (word.endsWith("deg")) {
+      return new BigDecimal(word.substring(0, word.length() - 3)).multiply(BigDecimal.valueOf(3600));
     }
     if (word.endsWith("mm")) {
       return new BigDecimal(word.substring(0, word.length() - 2)).movePointRight(6);

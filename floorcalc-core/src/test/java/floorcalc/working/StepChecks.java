@@ -8,6 +8,7 @@ import floorcalc.measure.Mass;
 import floorcalc.measure.Price;
 import floorcalc.moisture.Percent;
 import floorcalc.moisture.Temperature;
+import floorcalc.outline.survey.Angle;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
@@ -109,6 +110,9 @@ public final class StepChecks {
     }
     if (value instanceof Temperature temperature) {
       return temperature.degrees();
+    }
+    if (value instanceof Angle angle) {
+      return angle.seconds();
     }
     return new BigDecimal(value.toString());
   }
