@@ -82,11 +82,15 @@ public final class RunningDimensions {
     List<String> slips = new ArrayList<>();
     Slip.of(reading, marks).stream().filter(slip -> slip.corrected().compareTo(before) > 0
         && (place + 1 == readings.size() || slip.corrected().compareTo(readings.get(place + 1)) < 0))
-        .forEach(slip -> slips.add("reading " + (place + 1) + " " + slip));
+        .forEach(slip -> slips.add(told("reading " + (place + 1), slip)));
     Slip.of(before, marks).stream().filter(slip -> slip.corrected().compareTo(earlier) > 0
-        && slip.corrected().compareTo(reading) < 0).forEach(slip -> slips.add("reading " + place + " " + slip));
+        && slip.corrected().compareTo(reading) < 0).forEach(slip -> slips.add(told("reading " + place, slip)));
     return new IllegalArgumentException(message + (slips.isEmpty() ? "" : "; it may be " + String.join("; or ", slips))
         + "; read both again");
+  }
+
+  private static String told(String what, Slip slip) {
+    return what + ": " + slip.text() + ", meant " + slip.corrected();
   }
 
   /**
@@ -126,8 +130,8 @@ public final class RunningDimensions {
       return Optional.empty();
     }
     List<String> slips = new ArrayList<>();
-    Slip.of(first, marks, second, deviation).forEach(slip -> slips.add(one + " " + slip));
-    Slip.of(second, marks, first, deviation).forEach(slip -> slips.add(other + " " + slip));
+    Slip.of(first, marks, second, deviation).forEach(slip -> slips.add(told(one, slip)));
+    Slip.of(second, marks, first, deviation).forEach(slip -> slips.add(told(other, slip)));
     String sure = new BigDecimal(3 * millimetres).setScale(1, RoundingMode.HALF_UP).toPlainString();
     return Optional.of(new Finding(code, Severity.WARNING, "", one + ", " + first + ", and " + other + ", " + second
         + ", differ by " + difference + ", more than the " + sure + " mm that measuring so can explain"

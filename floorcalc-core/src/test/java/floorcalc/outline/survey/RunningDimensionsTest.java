@@ -52,8 +52,8 @@ class RunningDimensionsTest {
     assertThatThrownBy(() -> of(Marks.METRIC, "1210 mm", "3210 mm", "3120 mm", "4000 mm"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("reading 3, 3120 mm, is not more than reading 2, 3210 mm; readings off one tape only grow; it may be"
-            + " reading 3 read 100 mm too short: meant 3220 mm; or reading 2 read 100 mm too long: meant 3110 mm; or reading 2"
-            + " read 1000 mm too long: meant 2210 mm; or reading 2 digits 3 and 2 exchanged: meant 2310 mm; read both again");
+            + " reading 3: read 100 mm too short, meant 3220 mm; or reading 2: read 100 mm too long, meant 3110 mm; or reading 2:"
+            + " read 1000 mm too long, meant 2210 mm; or reading 2: digits 3 and 2 exchanged, meant 2310 mm; read both again");
     assertThatThrownBy(() -> of(Marks.METRIC, "5 m", "5 m", "5001 mm"))
         .hasMessageStartingWith("reading 2, 5000 mm, is not more than reading 1, 5000 mm;");
     assertThatThrownBy(() -> of(Marks.METRIC, "0 mm"))
@@ -68,8 +68,8 @@ class RunningDimensionsTest {
     assertThat(tape.against(Length.parse("3908 mm"), Marks.METRIC, SurveyUncertainty.TAPE)).isEmpty();
     assertThat(tape.against(Length.parse("4001 mm"), Marks.METRIC, SurveyUncertainty.TAPE)).map(Finding::message)
         .contains("the last reading, 3900 mm, and the whole wall measured at once, 4001 mm, differ by 101 mm, more than the 9.1 mm"
-            + " that measuring so can explain; it may be the last reading read 100 mm too short: meant 4000 mm; or the whole wall"
-            + " measured at once read 100 mm too long: meant 3901 mm; measure again");
+            + " that measuring so can explain; it may be the last reading: read 100 mm too short, meant 4000 mm; or the whole wall"
+            + " measured at once: read 100 mm too long, meant 3901 mm; measure again");
     assertThat(RunningDimensions.twice(Length.parse("4000 mm"), Length.parse("4033 mm"), Marks.METRIC, SurveyUncertainty.TAPE))
         .get().satisfies(finding -> {
           assertThat(finding.code()).isEqualTo("measurements-differ");

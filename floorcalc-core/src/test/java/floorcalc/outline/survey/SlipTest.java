@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import floorcalc.measure.Length;
 import floorcalc.outline.survey.Slip.Marks;
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
@@ -70,6 +71,21 @@ class SlipTest {
     assertThat(Slip.of(Length.parse("5311 mm"), Marks.METRIC, Length.parse("5321 mm"), three)).isEmpty();
     assertThat(Slip.of(Length.parse("5221 mm"), Marks.METRIC, Length.parse("5321 mm"), three)).hasSize(1);
     assertThat(Slip.of(Length.parse("5330 mm"), Marks.METRIC, Length.parse("5321 mm"), three)).isEmpty();
+  }
+
+  /** How often a random error of up to half a metre is explained by chance: regression values, one in twenty as the page says. */
+  @Test
+  void explainedByChance() {
+    Random random = new Random(1);
+    int[] explained = new int[Marks.values().length];
+    for (int i = 0; i < 4000; i++) {
+      Length expected = Length.ofMillimetres(1000 + random.nextInt(8000));
+      Length read = expected.plus(Length.ofMillimetres(random.nextInt(1001) - 500));
+      for (Marks marks : Marks.values()) {
+        explained[marks.ordinal()] += Slip.of(read, marks, expected, Length.ofMillimetres(2)).isEmpty() ? 0 : 1;
+      }
+    }
+    assertThat(explained).containsExactly(216, 219);
   }
 
   @Test
