@@ -121,11 +121,11 @@ final class NearSquare {
           .setScale(COSINE_DECIMALS, RoundingMode.HALF_EVEN);
       BigDecimal u = Sides.decimal(sides.get(corner - 1));
       BigDecimal v = Sides.decimal(sides.get(corner));
-      this.square = u.multiply(u).add(v.multiply(v)).subtract(u.multiply(v).multiply(cosine).multiply(BigDecimal.valueOf(2)))
-          .setScale(0, RoundingMode.HALF_EVEN).toBigInteger();
+      BigDecimal exact = u.multiply(u).add(v.multiply(v)).subtract(u.multiply(v).multiply(cosine).multiply(BigDecimal.valueOf(2)));
+      this.square = exact.setScale(0, RoundingMode.HALF_EVEN).toBigInteger();
       this.across = Sides.length(Sides.root(square), RoundingMode.HALF_EVEN);
-      double[] angles = angles(corner, Sides.root(square).doubleValue());
-      this.worst = closes() ? worst(angles) : Double.POSITIVE_INFINITY;
+      double[] angles = angles(corner, exact.sqrt(Sides.DIGITS).doubleValue());
+      this.worst = closes(exact) ? worst(angles) : Double.POSITIVE_INFINITY;
       double second = side(corner + 1);
       double first = side(corner);
       double turned = StrictMath.cos(StrictMath.toRadians(angles[(corner + 1) % 4]));
@@ -134,8 +134,11 @@ final class NearSquare {
           .add(Sides.root(sixteenSquares(sides.get(corner + 1), sides.get(corner + 2)))).divide(BigDecimal.valueOf(4), Sides.DIGITS);
     }
 
-    private boolean closes() {
-      return sixteenSquares(sides.get(corner + 1), sides.get(corner + 2)).signum() >= 0;
+    /** Tells whether the other two walls reach over the diagonal, and the diagonal over their difference. */
+    private boolean closes(BigDecimal exact) {
+      BigDecimal sum = Sides.decimal(sides.get(corner + 1).plus(sides.get(corner + 2)));
+      BigDecimal difference = Sides.decimal(sides.get(corner + 1).minus(sides.get(corner + 2)));
+      return exact.compareTo(sum.pow(2)) <= 0 && exact.compareTo(difference.pow(2)) >= 0;
     }
 
     /** Returns sixteen times the square of the area of a triangle over the diagonal, negative if it does not close. */

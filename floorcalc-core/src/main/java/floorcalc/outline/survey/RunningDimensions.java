@@ -173,8 +173,8 @@ public final class RunningDimensions {
     for (int i = 0; i < rounded.size(); i++) {
       parts.add(i == 0 ? rounded.get(0) : rounded.get(i).minus(rounded.get(i - 1)));
       if (!parts.get(i).isPositive()) {
-        throw new IllegalArgumentException("readings " + i + " and " + (i + 1) + " are one when rounded to " + step
-            + "; round to a smaller step");
+        throw new IllegalArgumentException((i == 0 ? "reading 1 is nothing" : "readings " + i + " and " + (i + 1) + " are one")
+            + " when rounded to " + step + "; round to a smaller step");
       }
     }
     return new RunningDimensions(rounded, List.copyOf(parts));

@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
 final class WallsOnCircle {
   private final Sides sides;
   private final int longest;
-  /** How far the centre lies from each wall: negative for the longest if the centre lies beyond it. */
+  /** How far the centre lies from each wall, rounded up: negative for the longest if the centre lies beyond it. */
   private final List<Length> heights = new ArrayList<>();
 
   WallsOnCircle(Sides sides) {
@@ -29,11 +29,14 @@ final class WallsOnCircle {
     }
     this.longest = most;
     double radius = radius();
+    double unit = Math.ulp(radius);
     for (int i = 0; i < sides.size(); i++) {
       double half = sides.get(i).toNanometres() / 2.0;
       double height = i == longest ? -radius * StrictMath.cos(halfAngleOfOthers(radius))
           : Math.sqrt((radius - half) * (radius + half));
-      heights.add(Length.ofNanometres(Math.round(height)));
+      // What the radius may be off moves a wall near the diameter most; the wall found from all others by each of them.
+      double off = i == longest ? 8 * unit * sides.size() : 8 * unit * radius / Math.max(height, Math.sqrt(unit * radius));
+      heights.add(Length.ofNanometres((long) Math.ceil(height + off)));
     }
   }
 
@@ -90,8 +93,8 @@ final class WallsOnCircle {
     String areas = IntStream.range(0, sides.size())
         .mapToObj(i -> sides.symbol(i) + " * h" + (i + 1)).collect(Collectors.joining(" + "));
     Step circle = new Step("circle", "Which circle has all walls as chords? (found by trial; half the angle of each wall at"
-        + " its centre, together 180 degrees)", "w = " + angles + ", rounded to six decimals", terms,
-        new BigDecimal("180.000000"), Source.DEFINITION);
+        + " its centre, together 180 degrees)", "w = " + angles + ", rounded to four decimals", terms,
+        new BigDecimal("180.0000"), Source.DEFINITION);
     return List.of(circle, new Step("greatest-area", question,
         "K = (" + areas + ") / 2, rounded up to a whole square millimetre", terms, area(), Source.DEFINITION));
   }

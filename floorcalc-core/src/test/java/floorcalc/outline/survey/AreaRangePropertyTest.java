@@ -21,6 +21,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Size;
 
 /** Any room lies within the range that its walls allow, and the ends of the range are those of rooms that exist. */
 class AreaRangePropertyTest {
@@ -146,6 +147,32 @@ class AreaRangePropertyTest {
   @Provide
   Arbitrary<List<Integer>> angles() {
     return Arbitraries.integers().between(0, 3599).list().uniqueElements().ofMinSize(4).ofMaxSize(12);
+  }
+
+  /** Walls from a nanometre to kilometres, however badly they go together: refused, or a range the right way round. */
+  @Property(tries = 1000)
+  void anyLengthsAtAll(@ForAll @Size(min = 3, max = 8) List<@DoubleRange(min = 0, max = 13) Double> powers, @ForAll boolean paired) {
+    List<Length> walls = new ArrayList<>(powers.stream().map(power -> Length.ofNanometres((long) StrictMath.pow(10, power))).toList());
+    if (paired) {
+      walls.set(walls.size() - 1, walls.get(0));
+      walls.set(2, walls.size() > 3 ? walls.get(1) : walls.get(0));
+    }
+    Length all = Sides.sum(walls);
+    Assume.that(walls.stream().allMatch(wall -> wall.multipliedBy(2).compareTo(all) < 0));
+    AreaRange any = AreaRange.ofSides(walls).value();
+    assertThat(any.least()).isBetween(Area.ZERO, any.greatest());
+    if (walls.size() == 4) {
+      AreaRange convex = AreaRange.withoutReflexCorner(walls).value();
+      assertThat(convex.least()).isBetween(any.least(), convex.greatest());
+      double least = AreaRange.leastDegreesFromSquare(walls);
+      for (double more : new double[] {0, 1e-12, 1e-6, 0.5}) {
+        if (least + more <= 45) {
+          AreaRange near = AreaRange.nearSquare(walls, least + more).value();
+          assertThat(near.least()).isBetween(convex.least().minus(SLACK), near.greatest());
+          assertThat(near.greatest()).isLessThanOrEqualTo(any.greatest().plus(SLACK));
+        }
+      }
+    }
   }
 
   @Property(tries = 100)

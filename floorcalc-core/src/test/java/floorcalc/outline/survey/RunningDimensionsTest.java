@@ -43,6 +43,8 @@ class RunningDimensionsTest {
     assertThat(rounded.lengths()).extracting(Length::toMillimetreString).containsExactly("10", "11", "10");
     assertThatThrownBy(() -> of(Marks.METRIC, "10.4 mm", "10.8 mm", "11 mm").roundedTo(Length.ofMillimetres(1)))
         .hasMessage("readings 2 and 3 are one when rounded to 1 mm; round to a smaller step");
+    assertThatThrownBy(() -> of(Marks.METRIC, "1 m").roundedTo(Length.parse("3 m")))
+        .hasMessage("reading 1 is nothing when rounded to 3000 mm; round to a smaller step");
     assertThatThrownBy(() -> of(Marks.METRIC, "1 m").roundedTo(Length.ZERO))
         .hasMessage("the step to round to must be more than 0 mm, but was 0 mm");
   }
