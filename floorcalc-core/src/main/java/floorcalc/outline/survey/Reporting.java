@@ -18,6 +18,8 @@ import java.util.stream.Collectors;
 final class Reporting {
   /** Degrees that a corner which looks square may be off. */
   private static final double NEARLY_SQUARE = 2;
+  /** By how many standard deviations a walk may fail to close. */
+  private static final double BEYOND = 3;
   /** Millimetres: a tape read by a whole mark too much or too little. */
   private static final double USUAL_SLIP = 100;
 
@@ -27,6 +29,7 @@ final class Reporting {
   private final List<Finding> findings = new ArrayList<>();
   private final List<ToMeasure> toMeasure = new ArrayList<>();
   private AreaRange areas;
+  private Traverse walk;
 
   Reporting(Survey survey) {
     this.survey = survey;
@@ -69,6 +72,9 @@ final class Reporting {
       return report(List.of(), null, misfits);
     }
     SurveyedRoom room = room(best);
+    if (Closing.canBeWalked(survey)) {
+      walk(best.layout());
+    }
     working(room);
     checked(room, best);
     return report(shapes, room, misfits);
@@ -100,6 +106,18 @@ final class Reporting {
     return areas.least().isZero() ? "at most " + squareMetres(areas.greatest().toSquareMillimetres())
         : "anywhere from " + squareMetres(areas.least().toSquareMillimetres()) + " to "
             + squareMetres(areas.greatest().toSquareMillimetres());
+  }
+
+  private void walk(Layout layout) {
+    Calculated<Traverse> walked = Closing.walk(survey, layout);
+    walk = walked.value();
+    walked.steps().stream().filter(step -> !step.id().startsWith("corner-")).forEach(steps::add);
+    double usual = Closing.deviation(survey, layout);
+    if (walk.closingError().toMillimetres() > BEYOND * usual) {
+      note("survey-closes-badly", Severity.WARNING, "walked from corner 1 the walls end "
+          + Proposals.length(walk.closingError().toMillimetres()) + " away from it, 1 in " + walk.ratio().orElseThrow()
+          + " of the way; " + Proposals.length(usual) + " would be usual: measure again");
+    }
   }
 
   private SurveyedRoom room(Shapes.Shape shape) {
@@ -194,6 +212,6 @@ final class Reporting {
   private Calculated<SurveyReport> report(List<Shapes.Shape> shapes, SurveyedRoom room, List<Misfit> misfits) {
     List<Outline> outlines =
         shapes.stream().map(shape -> SurveyedRoom.straight(SquareCorners.of(survey, shape.layout()))).toList();
-    return Calculated.of(new SurveyReport(survey, outlines, room, misfits, toMeasure, areas), steps, findings);
+    return Calculated.of(new SurveyReport(survey, outlines, room, misfits, toMeasure, areas, walk), steps, findings);
   }
 }

@@ -26,15 +26,17 @@ public final class SurveyReport implements Serializable {
   @SuppressWarnings("serial")
   private final List<ToMeasure> toMeasure;
   private final AreaRange areas;
+  private final Traverse walk;
 
   SurveyReport(Survey survey, List<Outline> shapes, SurveyedRoom room, List<Misfit> misfits, List<ToMeasure> toMeasure,
-      AreaRange areas) {
+      AreaRange areas, Traverse walk) {
     this.survey = survey;
     this.shapes = List.copyOf(shapes);
     this.room = room;
     this.misfits = List.copyOf(misfits);
     this.toMeasure = List.copyOf(toMeasure);
     this.areas = areas;
+    this.walk = walk;
   }
 
   /**
@@ -42,9 +44,9 @@ public final class SurveyReport implements Serializable {
    * squares, looks for measurements that do not fit, and says what is worth measuring.
    *
    * @param survey what was measured, not null
-   * @return the report, with the steps {@code redundancy} and {@code factor} and {@code area} where the shape is fixed, and
+   * @return the report, with the steps {@code redundancy} and {@code factor} where the shape is fixed, those of the walk where it is known, and
    *     the findings {@code survey-shape-not-fixed}, {@code survey-several-shapes}, {@code survey-no-shape},
-   *     {@code survey-misfit}, {@code survey-not-checked}, {@code survey-weakly-checked}, {@code survey-right-angles}; not
+   *     {@code survey-misfit}, {@code survey-closes-badly}, {@code survey-not-checked}, {@code survey-weakly-checked}, {@code survey-right-angles}; not
    *     null
    * @throws IllegalArgumentException if too many corners leave open which way their right angle turns
    */
@@ -113,5 +115,15 @@ public final class SurveyReport implements Serializable {
    */
   public Optional<AreaRange> areas() {
     return Optional.ofNullable(areas);
+  }
+
+  /**
+   * Returns the walls as they were walked from corner 1, with the closing error, where each turn was measured or is a right
+   * angle; that of the last wall is not needed.
+   *
+   * @return the walk, not adjusted; empty if a turn is not known or no shape is fixed
+   */
+  public Optional<Traverse> walk() {
+    return Optional.ofNullable(walk);
   }
 }

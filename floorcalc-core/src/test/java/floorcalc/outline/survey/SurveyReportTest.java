@@ -45,12 +45,15 @@ class SurveyReportTest {
     assertThat(room.fixed().points().get(1).deviationX()).isCloseTo(1.41421, within(0.000005));
     assertThat(room.areaDeviation()).isCloseTo(0.009066682, within(5e-10));
     assertThat(room.deviationFromWall(1, 3)).isCloseTo(1.41421, within(0.000005));
+    // The walk ends 5028 - 5006 = 22 mm to the right and 3996 - 3987 = 9 mm up: sqrt(22^2 + 9^2) = 23.7697 of 18017 mm, 1 in 757
+    assertThat(report.value().walk().orElseThrow().closingError().toMillimetres()).isCloseTo(23.7697, within(0.00005));
+    assertThat(report.value().walk().orElseThrow().ratio()).hasValue(757);
     // w = v / (s * sqrt(r)), r = 1/2: 11 / (2 * 0.70711) = 7.7782 for the long walls
     assertThat(report.value().misfits()).hasSize(1);
     assertThat(report.value().misfits().get(0).oneOf()).extracting(one -> one.measured().name())
         .containsExactly("wall 1", "wall 3");
     assertThat(report.value().misfits().get(0).first().normalisedResidual()).isCloseTo(-7.7782, within(0.00005));
-    assertThat(report.findings()).extracting(Finding::code).contains("survey-misfit", "survey-right-angles");
+    assertThat(report.findings()).extracting(Finding::code).contains("survey-misfit", "survey-right-angles", "survey-closes-badly");
   }
 
   /** A triangle of 3, 4 and 5 m has one shape, a right angle, and nothing that checks it. */
