@@ -116,11 +116,15 @@ final class Walls {
     }
   }
 
-  /** Sets each wall's number in a ring, and its length unless the dimension lines show it. */
+  /**
+   * Sets each wall's number in a ring, and its length unless the dimension lines show it. The walls of a surveyed room keep the
+   * numbers that they were measured by.
+   */
   void number() {
     Ring shell = room.outline().shell();
-    if (shell.size() > MOST_NUMBERED) {
-      sheet.note("The walls are not numbered: there are " + Words.grouped(shell.size()) + " of them, and at most "
+    WallNumbers numbers = WallNumbers.of(room);
+    if (numbers.count() > MOST_NUMBERED) {
+      sheet.note("The walls are not numbered: there are " + Words.grouped(numbers.count()) + " of them, and at most "
           + MOST_NUMBERED + " are.");
       return;
     }
@@ -128,12 +132,16 @@ final class Walls {
     String across = extent(1, 0);
     String up = extent(0, 1);
     for (int i = 0; i < shell.size(); i++) {
+      if (numbers.isSilent(i)) {
+        continue;
+      }
       int next = (i + 1) % shell.size();
       double dx = (double) shell.x(next) - shell.x(i);
       double dy = (double) shell.y(next) - shell.y(i);
-      String length = sheet.measures.wall(Length.ofNanometres((long) StrictMath.rint(Math.sqrt(dx * dx + dy * dy))));
-      boolean shown = dy == 0 && length.equals(across) || dx == 0 && length.equals(up);
-      String number = Integer.toString(i + 1);
+      String length = numbers.isArc(i) ? ""
+          : sheet.measures.wall(Length.ofNanometres((long) StrictMath.rint(Math.sqrt(dx * dx + dy * dy))));
+      boolean shown = length.isEmpty() || dy == 0 && length.equals(across) || dx == 0 && length.equals(up);
+      String number = Integer.toString(numbers.of(i));
       double x1 = sheet.paper.x(shell.x(i));
       double y1 = sheet.paper.y(shell.y(i));
       double x2 = sheet.paper.x(shell.x(next));
@@ -141,15 +149,14 @@ final class Walls {
       if (!shown && set(number, length, x1, y1, x2, y2)) {
         continue;
       }
-      if (!set(number, "", x1, y1, x2, y2)) {
-        left.add(number + " (" + length + ")");
-      } else if (!shown) {
-        left.add(number + " (" + length + ")");
+      if (!set(number, "", x1, y1, x2, y2) || !shown) {
+        left.add(length.isEmpty() ? number : number + " (" + length + ")");
       }
     }
     if (!left.isEmpty()) {
       sheet.note("Walls without room for number or length, with their lengths " + sheet.measures.words() + ": " + Words.list(left, 24) + ".");
     }
+    numbers.notes().forEach(sheet::note);
   }
 
   private String extent(double ax, double ay) {

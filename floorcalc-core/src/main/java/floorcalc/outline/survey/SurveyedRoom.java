@@ -8,6 +8,7 @@ import floorcalc.outline.Ring;
 import floorcalc.outline.network.Adjustment;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -241,18 +242,34 @@ public final class SurveyedRoom implements Serializable {
   static Outline shaped(Survey survey, List<Point> corners) {
     List<Point> all = new ArrayList<>();
     for (int wall = 1; wall <= survey.size(); wall++) {
-      int number = wall;
-      Point from = corners.get(wall - 1);
-      Point to = corners.get(wall % survey.size());
-      SurveyWall measured = survey.walls().get(wall - 1);
-      List<WallOffset> offsets = survey.offsets().stream().filter(offset -> offset.wall() == number).toList();
-      all.add(from);
-      if (!measured.rise().isZero()) {
-        all.addAll(WallShape.arc(from, to, measured.rise(), ARC_WITHIN));
-      } else if (!offsets.isEmpty()) {
-        all.addAll(WallShape.offsets(from, to, measured.length(), offsets));
-      }
+      all.add(corners.get(wall - 1));
+      all.addAll(face(survey, corners, wall));
     }
     return Outline.of(Ring.of(all));
+  }
+
+  /** The points of a wall's face between its corners. */
+  private static List<Point> face(Survey survey, List<Point> corners, int wall) {
+    Point from = corners.get(wall - 1);
+    Point to = corners.get(wall % survey.size());
+    SurveyWall measured = survey.walls().get(wall - 1);
+    if (!measured.rise().isZero()) {
+      return WallShape.arc(from, to, measured.rise(), ARC_WITHIN);
+    }
+    List<WallOffset> offsets = survey.offsets().stream().filter(offset -> offset.wall() == wall).toList();
+    return offsets.isEmpty() ? List.of() : WallShape.offsets(from, to, measured.length(), offsets);
+  }
+
+  /**
+   * Returns which wall of the survey each straight piece of the outline belongs to.
+   *
+   * @return the number of the wall, from 1, for each side of the outline's shell in order; unmodifiable, not null
+   */
+  public List<Integer> wallNumbers() {
+    List<Integer> numbers = new ArrayList<>();
+    for (int wall = 1; wall <= survey.size(); wall++) {
+      numbers.addAll(Collections.nCopies(face(survey, corners, wall).size() + 1, wall));
+    }
+    return List.copyOf(numbers);
   }
 }

@@ -103,6 +103,9 @@ class SurveyReportTest {
     assertThat(room.area().toSquareMillimetres() / 1e6).isBetween(17.968185 - 0.0021, 17.968185);
     assertThat(room.outline().shell().corners()).contains(Point.ofMillimetres(2800, 3000), Point.ofMillimetres(2800, 2650),
         Point.ofMillimetres(1900, 2650), Point.ofMillimetres(1900, 3000));
+    // The chain of the arc, wall 2, the five faces of wall 3, wall 4
+    assertThat(room.wallNumbers()).hasSize(room.outline().shell().size()).endsWith(1, 2, 3, 3, 3, 3, 3, 4);
+    assertThat(room.outline().shell().corners().get(room.wallNumbers().indexOf(3))).isEqualTo(Point.ofMillimetres(4000, 3000));
   }
 
   private static WallOffset offset(long at, long distance) {
