@@ -1,9 +1,15 @@
 package floorcalc.examples;
 
+import floorcalc.drawing.SurveyDrawing;
 import floorcalc.examples.job.MeasuredRoom;
 import floorcalc.examples.job.SurveyFile;
+import floorcalc.examples.job.Tape;
 import floorcalc.outline.survey.SurveyReport;
 import floorcalc.working.Calculated;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +39,10 @@ final class SurveyCommand implements Callable<Integer> {
       description = "What the ± of a corner is against: the middle of all corners, or corner 1 and wall 1 (if left out).")
   private SurveyDatum datum;
 
+  @Option(names = "--svg", paramLabel = "FILE", description = "Also draw the survey of one room to this file, ending in .svg; a file that"
+      + " is there is written over.")
+  private Path svg;
+
   SurveyCommand(Console console) {
     this.console = console;
   }
@@ -52,6 +62,9 @@ final class SurveyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (svg != null && !svg.toString().endsWith(".svg")) {
+      throw new Refusal("--svg " + svg + ": the name must end in .svg");
+    }
     List<String> lines = new ArrayList<>();
     Optional<SurveyFile> read = JobInput.of(job).surveys(console.in(), lines);
     if (read.isEmpty()) {
@@ -59,7 +72,13 @@ final class SurveyCommand implements Callable<Integer> {
     }
     SurveyFile file = read.get();
     List<MeasuredRoom> rooms = asked(file);
+    if (svg != null && rooms.size() > 1) {
+      throw new Refusal("--svg " + svg + ": draws one room, but " + rooms.size() + " have a survey; name one with --room");
+    }
     Map<MeasuredRoom, Calculated<SurveyReport>> reports = worked(rooms);
+    if (svg != null) {
+      reports.forEach((one, report) -> draw(one, report.value(), file.tape()));
+    }
     console.say(file.title());
     SurveyText text = new SurveyText(console, file.tape(), datum);
     reports.forEach(text::room);
@@ -96,5 +115,15 @@ final class SurveyCommand implements Callable<Integer> {
       throw new Refusal(lines);
     }
     return reports;
+  }
+
+  private void draw(MeasuredRoom one, SurveyReport report, Tape tape) {
+    try {
+      Files.writeString(svg, SurveyDrawing.of(report).titled(one.name()).in(tape.measures()).toSvg(), StandardCharsets.UTF_8);
+    } catch (IOException fault) {
+      throw new Refusal("--svg " + svg + ": cannot be written: "
+          + (fault.getMessage() == null || fault.getMessage().equals(svg.toString()) ? fault.getClass().getSimpleName()
+              : fault.getMessage()));
+    }
   }
 }

@@ -1,5 +1,6 @@
 package floorcalc.examples.sheet;
 
+import floorcalc.drawing.SurveyDrawing;
 import floorcalc.examples.job.Tape;
 import floorcalc.outline.survey.Misfit;
 import floorcalc.outline.survey.SurveyReport;
@@ -20,12 +21,14 @@ final class MeasuredSection {
   private static final String MISFIT = "survey-misfit";
 
   private final Html html;
+  private final Tape tape;
   private final SurveyFigures figures;
   private final FloorJob job;
   private final FloorPlan plan;
 
   MeasuredSection(Html html, Tape tape, FloorJob job, FloorPlan plan) {
     this.html = html;
+    this.tape = tape;
     this.figures = new SurveyFigures(tape);
     this.job = job;
     this.plan = plan;
@@ -60,6 +63,7 @@ final class MeasuredSection {
     findings.stream().filter(Verdicts::isFailure).forEach(this::warning);
     html.raw("<p>").text(fit(survey.value(), measured)).line("</p>");
     notes(findings.stream().filter(finding -> !Verdicts.isFailure(finding)).toList());
+    html.line("<figure>").raw(SurveyDrawing.of(survey.value()).titled(room.name()).in(tape.measures()).toSvg()).line("</figure>");
     squareness(measured);
   }
 
