@@ -64,7 +64,9 @@ final class MeasuredSection {
     html.raw("<p>").text(fit(survey.value(), measured)).line("</p>");
     notes(findings.stream().filter(finding -> !Verdicts.isFailure(finding)).toList());
     html.line("<figure>").raw(SurveyDrawing.of(survey.value()).titled(room.name()).in(tape.measures()).toSvg()).line("</figure>");
-    squareness(measured);
+    if (survey.value().misfits().isEmpty()) {
+      squareness(measured);
+    }
   }
 
   /** What the plan says of strips whose width hangs on the survey of a room. */
