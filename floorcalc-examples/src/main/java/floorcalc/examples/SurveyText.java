@@ -7,20 +7,17 @@ import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import floorcalc.outline.network.AdjustedPoint;
 import floorcalc.outline.network.Adjustment;
-import floorcalc.outline.survey.Angle;
 import floorcalc.outline.survey.ClosingLimit;
 import floorcalc.outline.survey.Measured;
 import floorcalc.outline.survey.Misfit;
 import floorcalc.outline.survey.Suspect;
 import floorcalc.outline.survey.Survey;
 import floorcalc.outline.survey.SurveyReport;
-import floorcalc.outline.survey.SurveyWall;
 import floorcalc.outline.survey.SurveyedRoom;
 import floorcalc.outline.survey.Traverse;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Severity;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -33,9 +30,6 @@ final class SurveyText {
   private static final String MISFIT = "survey-misfit";
   /** What says that something is missing, and what. */
   private static final List<String> MISSING = List.of("survey-shape-not-fixed", "survey-several-shapes");
-
-  /** A walk that closes to this closes. */
-  private static final Length NOTHING = Length.ofNanometres(50_000);
 
   private final ReportLines lines;
   private final SurveyFigures figures;
@@ -120,25 +114,13 @@ final class SurveyText {
       lines.wrapped("  ", "  ", "Together they are off by " + SurveyFigures.decimal(room.factor(), 2)
           + " times what was said that they may be off; about 1 is as expected.");
     }
-    closing(room);
+    report.walk().ifPresent(this::closing);
   }
 
-  private static boolean isTurned(SurveyedRoom room) {
-    return room.survey().walls().stream().allMatch(wall -> wall.turn().isMeasured());
-  }
-
-  /** Lengths as they were read, turned as they were read where they were, else as all measurements make it. */
-  private void closing(SurveyedRoom room) {
-    List<Length> lengths = room.survey().walls().stream().map(SurveyWall::length).toList();
-    List<Angle> turns = new ArrayList<>();
-    for (int wall = 1; wall <= lengths.size(); wall++) {
-      double fitted = room.turn(wall % lengths.size() + 1);
-      double turn = room.survey().walls().get(wall - 1).turn().degrees().orElse(fitted);
-      turns.add(Angle.fromDegrees(new BigDecimal(turn)));
-    }
-    Traverse walk = Traverse.ofTurns(lengths, turns, ClosingLimit.FLOOR).value();
-    if (walk.closingError().compareTo(NOTHING) > 0) {
-      lines.wrapped("  ", "  ", "Walked round by its walls as read" + (isTurned(room) ? "" : ", turned as fitted") + ", it does not close by "
+  /** By how much the walls as they were read do not close, where it is known how each turns. */
+  private void closing(Traverse walk) {
+    if (walk.closingError().isPositive()) {
+      lines.wrapped("  ", "  ", "Walked round by its walls as read, it does not close by "
           + figures.deviation(Measured.Kind.WALL, walk.closingError().toMillimetres()) + ", 1 in "
           + walk.ratio().orElseThrow() + " of the way; 1 in " + ClosingLimit.FLOOR.ratio() + " will do ("
           + ClosingLimit.FLOOR.source() + ").");

@@ -130,12 +130,12 @@ class SurveyCommandTest {
   }
 
   /**
-   * The figure of the parlour is a regression value, the one that its drawing shows too. By hand, with every turn read as a right angle: walls of 4000, 3000, 3990 and 3000 mm leave 10 mm: 1 in 13 990 / 10 = 1399.
+   * Of the parlour not every turn is known. By hand, with every turn read as a right angle: walls of 4000, 3000,
+   * 3990 and 3000 mm leave 10 mm: 1 in 13 990 / 10 = 1399.
    */
   @Test
   void closingError() {
-    assertThat(Ran.with("survey", PARLOUR).out()).contains("Walked round by its walls as read, turned as fitted, it does not close by"
-        + " 2.1 mm (0.08\"), 1 in 11113");
+    assertThat(Ran.with("survey", PARLOUR).out()).doesNotContain("Walked");
     String job = """
         {"format": "floorcalc-job/1", "title": "Invented",
          "board": {"length": 2200, "coverWidth": 185, "thickness": 14, "perPack": 6, "construction": "engineered"},
