@@ -1,6 +1,7 @@
 package floorcalc.examples;
 
 import floorcalc.examples.job.MeasuredRoom;
+import floorcalc.examples.job.SurveyFaces;
 import floorcalc.examples.job.Tape;
 import floorcalc.examples.sheet.SurveyFigures;
 import floorcalc.measure.Length;
@@ -47,7 +48,10 @@ final class SurveyText {
     lines.wrapped("", "  ", measured.name() + ": " + verdict(report));
     report.misfits().forEach(misfit -> misfit(misfit, measured.survey().corners()));
     worked.findings().stream().filter(finding -> !finding.code().equals(MISFIT)).forEach(this::finding);
-    report.room().ifPresent(room -> fixed(report, room));
+    report.room().ifPresent(room -> {
+      SurveyFaces.faultsOf(room).forEach(fault -> lines.head("DOUBT", figures.text(fault)));
+      fixed(report, room);
+    });
   }
 
   private void finding(Finding finding) {

@@ -147,6 +147,13 @@ class SurveyCommandTest {
   }
 
   @Test
+  void facesThatMeetAreNamedByTheirWalls() {
+    Ran ran = Ran.with("survey", broken("survey-offsets-across-the-room"));
+    assertThat(ran.exit()).isZero();
+    assertThat(ran.out()).contains("  DOUBT         the faces of walls 1 and 3 meet at (1000 mm, 3000 mm); look at lengths");
+  }
+
+  @Test
   void drawing() throws IOException {
     Path file = folder.resolve("parlour.svg");
     assertThat(Ran.with("survey", PARLOUR, "--svg", file.toString())).isEqualTo(Ran.with("survey", PARLOUR));

@@ -61,7 +61,12 @@ final class ShapeReader {
           room.mistake("survey", (finding.where().isEmpty() ? "" : finding.where() + ": ") + finding.message()));
       return Optional.empty();
     }
-    return outline("survey", measured.get().outline().shell(), voids).map(outline ->
+    List<String> faults = SurveyFaces.faultsOf(measured.get());
+    if (!faults.isEmpty()) {
+      faults.forEach(fault -> room.mistake("survey", fault));
+      return Optional.empty();
+    }
+    return outline(measured.get().outline().shell(), voids).map(outline ->
         Shape.of(outline, NumberedWalls.of(outline.shell(), measured.get().corners(),
             survey.walls().stream().map(SurveyWall::length).toList())).measured(report));
   }
@@ -74,7 +79,7 @@ final class ShapeReader {
     if (room.mistakes().count() > before) {
       return Optional.empty();
     }
-    return outline("outline", shell.orElseThrow(), voids)
+    return outline(shell.orElseThrow(), voids)
         .map(outline -> Shape.of(outline, NumberedWalls.of(shell.get())));
   }
 
@@ -88,10 +93,10 @@ final class ShapeReader {
     return voids;
   }
 
-  private Optional<Outline> outline(String field, Ring shell, List<Ring> voids) {
+  private Optional<Outline> outline(Ring shell, List<Ring> voids) {
     List<OutlineFault> faults = OutlineCheck.faultsOf(shell, voids);
     for (OutlineFault fault : faults) {
-      Place place = fault.ring() == 0 ? room.place().field(field)
+      Place place = fault.ring() == 0 ? room.place().field("outline")
           : room.place().field("voids").item(fault.ring() - 1);
       room.mistakes().add(place, fault.message());
     }

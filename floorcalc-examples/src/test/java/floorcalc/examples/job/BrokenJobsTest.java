@@ -30,7 +30,8 @@ class BrokenJobsTest {
       "room-walls-touch", "board-length-inches-too-many", "site-gap-more-than-half-the-span", "site-line-name-twice",
       "site-line-places-too-few", "site-temperature-of-an-oven", "survey-arc-of-more-than-half-a-circle",
       "survey-offset-beyond-the-wall", "survey-offset-goes-back", "survey-offset-of-an-arc", "survey-tie-to-itself",
-      "survey-two-arcs-of-a-wall", "survey-without-a-diagonal", "survey-of-two-shapes",
+      "survey-two-arcs-of-a-wall", "survey-arcs-that-meet",
+      "survey-offsets-across-the-room", "survey-without-a-diagonal", "survey-of-two-shapes",
       "survey-wall-longer-than-the-rest", "survey-turns-do-not-go-round", "survey-right-angles-without-sides",
       "survey-void-outside", "survey-door-beyond-the-wall", "survey-swallowed-by-gap", "door-along-two-walls", "door-beyond-the-wall", "pipe-through-the-other-wall");
 
