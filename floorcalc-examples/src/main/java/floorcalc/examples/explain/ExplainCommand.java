@@ -30,8 +30,8 @@ public final class ExplainCommand implements Runnable {
         new ExplainStripRisk(out), new ExplainStartLine(out), new ExplainLayingOrder(out), new ExplainBothWays(out),
         new ExplainRightAngle(out), new ExplainScribe(out), new ExplainTaper(out), new ExplainAngle(out),
         new ExplainGap(out), new ExplainJoints(out), new ExplainPacks(out), new ExplainTrims(out),
-        new ExplainMoistureContent(out), new ExplainMovement(out), new ExplainMovementGap(out), new ExplainRules(out),
-        new ExplainFlatness(out), new ExplainLevels(out), new ExplainAreaRange(out), new ExplainArc(out),
+        new ExplainMoistureContent(out), new ExplainMovement(out), new ExplainMovementGap(out), new ExplainBreaks(out),
+        new ExplainRules(out), new ExplainFlatness(out), new ExplainLevels(out), new ExplainAreaRange(out), new ExplainArc(out),
         new ExplainSquareness(out), new ExplainTraverse(out), new ExplainRunning(out)}) {
       line.addSubcommand(calculation);
     }

@@ -3,10 +3,19 @@ package floorcalc.examples.explain;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.examples.Ran;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Start lines and irregular walls on the command line; the pages show the working, see CommandLinePageTest. */
 class ExplainLinesTest {
+  @TempDir
+  private Path folder;
+
   private static String explained(String... args) {
     Ran ran = Ran.with(args);
     assertThat(ran.err()).isEmpty();
@@ -55,6 +64,67 @@ class ExplainLinesTest {
   void startLineAlongALine() {
     assertThat(explained("explain", "start-line", "--room", "hall: 0,0 4000,0 4000,3000 0,3000", "--line", "4000,0 4000,1", "--pitch",
         "185", "--step", "50")).contains("a: hall, wall 2, floor begins at 0 mm").contains("\n185: 185 115 | 115 | 112");
+  }
+
+  private static final String FLAT = """
+      {"format": "floorcalc-job/1", "title": "Three rooms in a row (invented)",
+       "board": {"length": 2200, "coverWidth": 185, "thickness": 14, "perPack": 6},
+       "laying": {"expansionGap": 10},
+       "rooms": [
+        {"name": "Hall", "outline": [[0, 0], [5000, 0], [5000, 3900], [0, 3900]],
+         "doors": [{"name": "arch", "from": [2500, 3900], "to": [1000, 3900], "leadsTo": "Dining room"}]},
+        {"name": "Dining room", "outline": [[0, 4000], [5000, 4000], [5000, 7900], [0, 7900]],
+         "doors": [{"name": "arch", "from": [1000, 4000], "to": [2500, 4000], "leadsTo": "Hall"},
+                   {"name": "study door", "from": [2900, 7900], "to": [2000, 7900], "leadsTo": "Study"}]},
+        {"name": "Study", "outline": [[0, 8000], [5000, 8000], [5000, 11900], [0, 11900]],
+         "doors": [{"name": "study door", "from": [2000, 8000], "to": [2900, 8000], "leadsTo": "Dining room"}]}]}
+      """;
+
+  private String breaks(String job, String... more) throws IOException {
+    Path file = Files.writeString(folder.resolve("flat.json"), job);
+    List<String> args = new ArrayList<>(List.of("explain", "breaks", file.toString(), "--percent", "0.25", "--now", "8", "--driest", "7",
+        "--dampest", "9"));
+    args.addAll(List.of(more));
+    Ran ran = Ran.with(args.toArray(String[]::new));
+    assertThat(ran.err()).doesNotContain("\tat ").doesNotContain("Exception");
+    return ran.out() + ran.err();
+  }
+
+  /**
+   * 3 x 3900 + 2 x 100 = 11900 mm of 0.25 % are 29.75 mm, 14.875 mm on each side of which 10 are there. With a break at the arch 4000
+   * and 8000 mm are left, 10 and 20 mm: 5 + 10 = 15 mm at the arch. The other way it is 5000 mm: 12.5 mm.
+   */
+  @Test
+  void breaksWhereTheWidthIsCountedThroughDoors() throws IOException {
+    assertThat(breaks(FLAT)).isEqualTo("""
+        boards at 0°, a gap of 10 mm on each side
+          Hall + Dining room + Study, 11900 mm across the boards, 5000 mm along them: swells 29.75 mm in total, needs 14.875 mm on each side,\
+         4.875 mm short; too wide, at most 8000 mm
+          break at Hall, arch: 15 mm in total; then
+            Hall, 4000 mm across the boards, 5000 mm along them: swells 10 mm in total, needs 5 mm on each side
+            Dining room + Study, 8000 mm across the boards, 5000 mm along them: swells 20 mm in total, needs 10 mm on each side
+        boards at 90°, a gap of 10 mm on each side
+          Hall + Dining room + Study, 5000 mm across the boards, 11900 mm along them: swells 12.5 mm in total, needs 6.25 mm on each side
+        """);
+    assertThat(breaks(FLAT, "--direction", "0")).contains("width-across: ").contains("break at Hall, arch: 15 mm in total; then");
+  }
+
+  @Test
+  void doorsThatDoNotFaceEachOtherAreSaid() throws IOException {
+    assertThat(breaks(FLAT.replace("[2000, 8000], \"to\": [2900, 8000], \"leadsTo\": \"Dining room\"",
+        "[2000, 8000], \"to\": [2900, 8000], \"leadsTo\": \"Garden\"")))
+        .contains("door 'study door' leads from 'Dining room' to 'Study', but no door of 'Study' is left that leads back");
+    assertThat(breaks(FLAT.replace("[1000, 4000], \"to\": [2500, 4000]", "[1000, 7900], \"to\": [1900, 7900]")))
+        .contains("lead to each other, but are 4011 mm apart; give both rooms in the same coordinates");
+    assertThat(breaks(FLAT.replace("\"laying\"", "\"layin\""))).contains("mistakes, nothing was worked out").contains("/layin: unknown field");
+  }
+
+  /** Rooms drawn without the wall between them: their doors lie on one line. */
+  @Test
+  void doorsOnOneLineJoinRooms() throws IOException {
+    String joined = FLAT.replace("4000", "3900").replace("7900], [0, 7900", "7800], [0, 7800").replace("7900]", "7800]")
+        .replace("8000", "7800").replace("11900", "11700");
+    assertThat(breaks(joined)).contains("Hall + Dining room + Study, 11700 mm across the boards");
   }
 
   @Test
