@@ -4,6 +4,8 @@ import floorcalc.measure.Length;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
+import floorcalc.rules.RuleValue;
+import floorcalc.working.Calculated;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -94,6 +96,20 @@ public final class FloorStops {
 
   static Point inFrame(ControlLine line, Point point) {
     return Point.of(line.along(point), line.height(point));
+  }
+
+  /**
+   * Returns the strips if a row line lies on the control line itself.
+   *
+   * @param pitch the laid pitch, not null, more than zero
+   * @param minimum the rule on the narrowest strip, not null
+   * @return the start line, as {@link StartLine#at(List, Length, Length, RuleValue, Length)}; not null
+   * @throws IllegalArgumentException if the pitch is out of range
+   */
+  public Calculated<StartLine> startAtLine(Length pitch, RuleValue<Length> minimum) {
+    Widths.requirePositive(pitch, "laid pitch", "give the width that a laid board covers");
+    Length nanometre = Length.ofNanometres(1);
+    return StartLine.at(stops, low, pitch, minimum, low.negated().minus(nanometre).remainder(pitch).plus(nanometre));
   }
 
   /** Returns the stops with their places along the line. */

@@ -17,7 +17,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Stream;
 
 /**
  * Which parts of a floor are laid on from a start line, which are laid back from a row, and where both ways round an obstacle meet.
@@ -177,6 +176,7 @@ public final class LayingOrder {
     private final List<Cell> cells;
     private final Map<Cell, Boolean> up = new LinkedHashMap<>();
     private final Deque<Cell> open = new ArrayDeque<>();
+    private final List<Cell> starts = new ArrayList<>();
 
     Walk(List<Cell> cells) {
       this.cells = cells;
@@ -186,28 +186,44 @@ public final class LayingOrder {
     Length start() {
       List<Cell> above = cells.stream().filter(cell -> cell.low() == 0).toList();
       List<Cell> below = cells.stream().filter(cell -> cell.high() == 0).toList();
-      Comparator<double[]> first = Comparator.comparingDouble(span -> span[0]);
-      double[] chord = Stream.concat(
-          above.stream().map(cell -> new double[] {cell.leftLow(), cell.rightLow()}),
-          below.stream().map(cell -> new double[] {cell.leftHigh(), cell.rightHigh()}))
-          .filter(span -> span[1] > 0).min(first).orElseThrow(() -> new IllegalArgumentException(
-              "the start line misses the floor, or the floor ends before its first point; take a line through it"));
-      Length tongue = Length.ZERO;
+      double[] chord = chord(above, below);
       for (Cell cell : above) {
         if (overlap(cell.leftLow(), cell.rightLow(), chord[0], chord[1]) > FloorCells.NEAR) {
           lay(cell, true);
-          for (Cell under : below) {
-            double shared = overlap(cell.leftLow(), cell.rightLow(), under.leftHigh(), under.rightHigh());
-            tongue = shared > FloorCells.NEAR ? tongue.plus(nearest(shared)) : tongue;
-          }
         }
       }
+      Length tongue = Length.ZERO;
       for (Cell cell : below) {
         if (overlap(cell.leftHigh(), cell.rightHigh(), chord[0], chord[1]) > FloorCells.NEAR) {
           lay(cell, false);
+          for (Cell over : next(cell, true)) {
+            tongue = tongue.plus(nearest(overlap(over.leftLow(), over.rightLow(), cell.leftHigh(), cell.rightHigh())));
+          }
         }
       }
+      starts.addAll(up.keySet());
       return tongue;
+    }
+
+    /** The connected stretch of floor along the start line that holds its first point, or else the first one beyond it. */
+    private static double[] chord(List<Cell> above, List<Cell> below) {
+      List<double[]> spans = new ArrayList<>();
+      above.forEach(cell -> spans.add(new double[] {cell.leftLow(), cell.rightLow()}));
+      below.forEach(cell -> spans.add(new double[] {cell.leftHigh(), cell.rightHigh()}));
+      spans.sort(Comparator.comparingDouble(span -> span[0]));
+      double[] chord = null;
+      for (double[] span : spans) {
+        if (chord != null && span[0] < chord[1]) {
+          chord[1] = Math.max(chord[1], span[1]);
+        } else if (chord == null || chord[1] <= 0) {
+          chord = span.clone();
+        }
+      }
+      if (chord == null || chord[1] <= 0) {
+        throw new IllegalArgumentException(
+            "the start line misses the floor, or the floor ends before its first point; take a line through it");
+      }
+      return chord;
     }
 
     private static double overlap(double from, double to, double from2, double to2) {
@@ -268,15 +284,17 @@ public final class LayingOrder {
       return up.size();
     }
 
+    /** Where a cell is reached from several sides behind it, and where two cells are laid towards each other. */
     List<Meeting> meetings() {
       List<Meeting> meetings = new ArrayList<>();
+      List<Cell> order = List.copyOf(up.keySet());
       for (Cell cell : cells) {
         if (!up.containsKey(cell)) {
           continue;
         }
         boolean upwards = up.get(cell);
-        List<Cell> arms = next(cell, !upwards).stream().filter(arm -> up.get(arm) == upwards)
-            .sorted(Comparator.comparingDouble(Cell::leftLow)).toList();
+        List<Cell> arms = next(cell, !upwards).stream().filter(arm -> !starts.contains(cell) && (up.get(arm) == upwards
+            || order.indexOf(arm) < order.indexOf(cell))).sorted(Comparator.comparingDouble(Cell::leftLow)).toList();
         for (int i = 1; i < arms.size(); i++) {
           double from = upwards ? arms.get(i - 1).rightHigh() : arms.get(i - 1).rightLow();
           double to = upwards ? arms.get(i).leftHigh() : arms.get(i).leftLow();

@@ -6,6 +6,7 @@ import floorcalc.outline.Point;
 import floorcalc.rows.ControlLine;
 import floorcalc.rows.FloorPart;
 import floorcalc.rows.FloorStops;
+import floorcalc.rows.StartLine;
 import floorcalc.rows.Stop;
 import floorcalc.rows.StripTable;
 import floorcalc.rules.LayingRules;
@@ -48,6 +49,7 @@ final class ExplainStartLine extends Explaining {
   private Length plusMinus;
 
   private List<Stop> stops;
+  private StartLine onLine;
 
   ExplainStartLine(PrintStream out) {
     super(out);
@@ -58,8 +60,9 @@ final class ExplainStartLine extends Explaining {
     FloorStops floor = FloorStops.of(rooms, line == null ? ControlLine.through(Point.of(Length.ZERO, Length.ZERO), Direction.ALONG_X)
         : ControlLine.of(line.from(), line.to()));
     stops = floor.stops();
-    return StripTable.of(stops, floor.low(), pitch, new RuleValue<>(LayingRules.MINIMUM_ROW_WIDTH, minimum, Source.GIVEN), step,
-        plusMinus);
+    RuleValue<Length> rule = new RuleValue<>(LayingRules.MINIMUM_ROW_WIDTH, minimum, Source.GIVEN);
+    onLine = floor.startAtLine(pitch, rule).value();
+    return StripTable.of(stops, floor.low(), pitch, rule, step, plusMinus);
   }
 
   @Override
@@ -71,6 +74,10 @@ final class ExplainStartLine extends Explaining {
       text.append('\n').append((char) ('a' + i % 26)).append(i < 26 ? "" : Integer.toString(i / 26)).append(": ").append(stop.name())
           .append(stop.side() == Stop.Side.FLOOR_ABOVE ? ", floor begins at " : ", floor ends at ").append(stop.low())
           .append(stop.taper().isZero() ? "" : " to " + stop.high());
+    }
+    if (line != null) {
+      text.append("\nrow line on the line given, first row ").append(onLine.firstRowWidth().toMillimetreString()).append(':');
+      onLine.strips().forEach(strip -> text.append(' ').append(strip.width().toMillimetreString()));
     }
     text.append("\nfirst row, strips in mm as measured, narrowest, narrowest within plus or minus ").append(table.plusMinus());
     for (StripTable.Entry entry : table.entries()) {

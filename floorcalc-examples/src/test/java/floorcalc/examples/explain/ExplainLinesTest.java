@@ -63,7 +63,11 @@ class ExplainLinesTest {
   @Test
   void startLineAlongALine() {
     assertThat(explained("explain", "start-line", "--room", "hall: 0,0 4000,0 4000,3000 0,3000", "--line", "4000,0 4000,1", "--pitch",
-        "185", "--step", "50")).contains("a: hall, wall 2, floor begins at 0 mm").contains("\n185: 185 115 | 115 | 112");
+        "185", "--step", "50")).contains("a: hall, wall 2, floor begins at 0 mm").contains("\n185: 185 115 | 115 | 112")
+        .contains("row line on the line given, first row 185: 185 115\n");
+    // along x through 1000: 1000 = 5 x 185 + 75 below and 2000 = 10 x 185 + 150 above
+    assertThat(explained("explain", "start-line", "--room", "hall: 0,0 4000,0 4000,3000 0,3000", "--line", "0,1000 1,1000", "--pitch",
+        "185")).contains("row line on the line given, first row 75: 75 150\n");
   }
 
   private static final String FLAT = """
