@@ -9,13 +9,8 @@ import floorcalc.working.Source;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
 import java.math.RoundingMode;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.Deque;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -109,11 +104,11 @@ public final class LayingOrder {
     Widths.requirePositive(pitch, "laid pitch", "give the width that a laid board covers");
     FloorStops stops = FloorStops.of(parts, line);
     List<Cell> cells = new FloorCells(parts, line, 0).cells();
-    Walk walk = new Walk(cells);
+    LayingWalk walk = new LayingWalk(cells);
     Length atLine = walk.start();
     List<Turn> turns = new ArrayList<>();
     while (walk.goOn()) {
-      for (Walk.Back back : walk.turnBack()) {
+      for (LayingWalk.Back back : walk.turnBack()) {
         turns.add(turn(back, walk, stops, pitch));
       }
     }
@@ -130,7 +125,7 @@ public final class LayingOrder {
     return Calculated.of(order, List.of(step), order.findings());
   }
 
-  private static Turn turn(Walk.Back back, Walk walk, FloorStops stops, Length pitch) {
+  private static Turn turn(LayingWalk.Back back, LayingWalk walk, FloorStops stops, Length pitch) {
     boolean down = !back.up();
     Length at = nearest(back.level());
     long rows = down ? -at.negated().dividedBy(pitch) : at.dividedBy(pitch);
@@ -143,7 +138,7 @@ public final class LayingOrder {
     return new Turn(pitch.multipliedBy(rows), nearest(back.from()), nearest(back.to()), nearest(farthest), walls);
   }
 
-  private static Length nearest(double nanometres) {
+  static Length nearest(double nanometres) {
     return Length.fromMillimetres(nanometres / 1e6, RoundingMode.HALF_EVEN);
   }
 
@@ -166,149 +161,6 @@ public final class LayingOrder {
           + " line; give the opening between them, or lay it from a line of its own", Source.DEFINITION));
     }
     return findings;
-  }
-
-  /** Goes from cell to cell as a layer would. */
-  private static final class Walk {
-    /** A cell laid back from another, and what they share. */
-    record Back(Cell cell, boolean up, double level, double from, double to) {}
-
-    private final List<Cell> cells;
-    private final Map<Cell, Boolean> up = new LinkedHashMap<>();
-    private final Deque<Cell> open = new ArrayDeque<>();
-    private final List<Cell> starts = new ArrayList<>();
-
-    Walk(List<Cell> cells) {
-      this.cells = cells;
-    }
-
-    /** Lays the cells at the start line; returns how long the line is if there is floor on both sides of it. */
-    Length start() {
-      List<Cell> above = cells.stream().filter(cell -> cell.low() == 0).toList();
-      List<Cell> below = cells.stream().filter(cell -> cell.high() == 0).toList();
-      double[] chord = chord(above, below);
-      for (Cell cell : above) {
-        if (overlap(cell.leftLow(), cell.rightLow(), chord[0], chord[1]) > FloorCells.NEAR) {
-          lay(cell, true);
-        }
-      }
-      Length tongue = Length.ZERO;
-      for (Cell cell : below) {
-        if (overlap(cell.leftHigh(), cell.rightHigh(), chord[0], chord[1]) > FloorCells.NEAR) {
-          lay(cell, false);
-          for (Cell over : next(cell, true)) {
-            tongue = tongue.plus(nearest(overlap(over.leftLow(), over.rightLow(), cell.leftHigh(), cell.rightHigh())));
-          }
-        }
-      }
-      starts.addAll(up.keySet());
-      return tongue;
-    }
-
-    /** The connected stretch of floor along the start line that holds its first point, or else the first one beyond it. */
-    private static double[] chord(List<Cell> above, List<Cell> below) {
-      List<double[]> spans = new ArrayList<>();
-      above.forEach(cell -> spans.add(new double[] {cell.leftLow(), cell.rightLow()}));
-      below.forEach(cell -> spans.add(new double[] {cell.leftHigh(), cell.rightHigh()}));
-      spans.sort(Comparator.comparingDouble(span -> span[0]));
-      double[] chord = null;
-      for (double[] span : spans) {
-        if (chord != null && span[0] < chord[1]) {
-          chord[1] = Math.max(chord[1], span[1]);
-        } else if (chord == null || chord[1] <= 0) {
-          chord = span.clone();
-        }
-      }
-      if (chord == null || chord[1] <= 0) {
-        throw new IllegalArgumentException(
-            "the start line misses the floor, or the floor ends before its first point; take a line through it");
-      }
-      return chord;
-    }
-
-    private static double overlap(double from, double to, double from2, double to2) {
-      return Math.min(to, to2) - Math.max(from, from2);
-    }
-
-    private void lay(Cell cell, boolean upwards) {
-      if (up.putIfAbsent(cell, upwards) == null) {
-        open.add(cell);
-      }
-    }
-
-    private List<Cell> next(Cell cell, boolean upwards) {
-      return cells.stream().filter(other -> upwards ? cell.isBelow(other) : other.isBelow(cell)).toList();
-    }
-
-    /** Lays on from all open cells; returns whether some neighbour is left to be laid back to. */
-    boolean goOn() {
-      while (!open.isEmpty()) {
-        Cell cell = open.remove();
-        boolean upwards = up.get(cell);
-        next(cell, upwards).forEach(other -> lay(other, upwards));
-      }
-      return up.entrySet().stream()
-          .anyMatch(entry -> next(entry.getKey(), !entry.getValue()).stream().anyMatch(other -> !up.containsKey(other)));
-    }
-
-    /** Lays back to every neighbour that is not laid, from all cells that share an edge with it. */
-    List<Back> turnBack() {
-      List<Back> backs = new ArrayList<>();
-      Map<Cell, Boolean> before = new LinkedHashMap<>(up);
-      before.forEach((cell, upwards) -> {
-        for (Cell other : next(cell, !upwards)) {
-          if (!before.containsKey(other) && up.getOrDefault(other, !upwards) != upwards) {
-            lay(other, !upwards);
-            Cell low = upwards ? other : cell;
-            Cell high = upwards ? cell : other;
-            backs.add(new Back(other, !upwards, low.high(), Math.max(low.leftHigh(), high.leftLow()),
-                Math.min(low.rightHigh(), high.rightLow())));
-          }
-        }
-      });
-      return backs;
-    }
-
-    /** The cells that are laid on from a cell, itself counted. */
-    List<Cell> partLaidWith(Cell cell) {
-      boolean upwards = up.get(cell);
-      List<Cell> part = new ArrayList<>(List.of(cell));
-      for (int i = 0; i < part.size(); i++) {
-        next(part.get(i), upwards).stream().filter(other -> !part.contains(other) && up.getOrDefault(other, upwards) == upwards)
-            .forEach(part::add);
-      }
-      return part;
-    }
-
-    int laid() {
-      return up.size();
-    }
-
-    /** Where a cell is reached from several sides behind it, and where two cells are laid towards each other. */
-    List<Meeting> meetings() {
-      List<Meeting> meetings = new ArrayList<>();
-      List<Cell> order = List.copyOf(up.keySet());
-      for (Cell cell : cells) {
-        if (!up.containsKey(cell)) {
-          continue;
-        }
-        boolean upwards = up.get(cell);
-        List<Cell> arms = next(cell, !upwards).stream().filter(arm -> !starts.contains(cell) && (up.get(arm) == upwards
-            || order.indexOf(arm) < order.indexOf(cell))).sorted(Comparator.comparingDouble(Cell::leftLow)).toList();
-        for (int i = 1; i < arms.size(); i++) {
-          double from = upwards ? arms.get(i - 1).rightHigh() : arms.get(i - 1).rightLow();
-          double to = upwards ? arms.get(i).leftHigh() : arms.get(i).leftLow();
-          meetings.add(new Meeting(nearest(upwards ? cell.low() : cell.high()), nearest(from), nearest(to),
-              Meeting.How.SIDE_BY_SIDE));
-        }
-        if (upwards) {
-          next(cell, true).stream().filter(over -> !up.get(over)).forEach(over -> meetings.add(new Meeting(nearest(cell.high()),
-              nearest(Math.max(cell.leftHigh(), over.leftLow())), nearest(Math.min(cell.rightHigh(), over.rightLow())),
-              Meeting.How.HEAD_ON)));
-        }
-      }
-      return meetings;
-    }
   }
 
   /**
