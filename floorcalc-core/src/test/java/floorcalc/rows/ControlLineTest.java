@@ -172,4 +172,29 @@ class ControlLineTest {
     assertThat(line.along(at(x, y)).toNanometres()).isCloseTo(there.x(0), within(1L));
     assertThat(line.height(at(x, y)).toNanometres()).isCloseTo(there.y(0), within(1L));
   }
+
+  /** The row line at the foot of a corner piece is as long in the room as the piece, where both walls go on to it. */
+  @Property
+  void cornerPieceIsAsLongAsItsRowLineInTheRoom(@ForAll @IntRange(min = 500, max = 3000) int a,
+      @ForAll @IntRange(min = 500, max = 3000) int b, @ForAll @IntRange(min = 500, max = 3000) int c,
+      @ForAll @IntRange(min = 500, max = 3000) int d, @ForAll @IntRange(max = 179) int degrees) {
+    Outline room = Outline.of(Ring.of(at(0, -a), at(b, 0), at(0, c), at(-d, 0)));
+    ControlLine line = ControlLine.through(at(0, 0), Direction.fromDegrees(degrees + 0.5));
+    Length pitch = mm("50");
+    for (CornerPiece piece : EndCut.cornerPieces(line, room, pitch)) {
+      Point corner = room.shell().corners().get(piece.corner() - 1);
+      Point before = room.shell().corners().get((piece.corner() + 2) % 4);
+      Point after = room.shell().corners().get(piece.corner() % 4);
+      Length up = line.height(before).minus(line.height(corner));
+      Length toAfter = line.height(after).minus(line.height(corner));
+      if (up.abs().min(toAfter.abs()).compareTo(piece.height()) > 0) {
+        Length foot = line.height(corner).plus(up.isPositive() ? piece.height() : piece.height().negated());
+        assertThat(foot.remainder(pitch)).isEqualTo(Length.ZERO);
+        List<Chord> chords = line.beside(foot).chords(room);
+        assertThat(chords).hasSize(1);
+        // the row line beside is set out from a rounded point: at a flat wall a nanometre off the line is more along it
+        assertThat(chords.get(0).length().minus(piece.length()).abs()).isLessThan(Length.ofNanometres(5000));
+      }
+    }
+  }
 }
