@@ -13,6 +13,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A line on the floor that rows are set out from: along a wall, through a corner, through two marks, at any angle.
@@ -197,7 +198,7 @@ public final class ControlLine {
     return dx(x).multiply(ux).add(dy(y).multiply(uy));
   }
 
-  BigDecimal exactHeight(long x, long y) {
+  private BigDecimal exactHeight(long x, long y) {
     return dy(y).multiply(ux).subtract(dx(x).multiply(uy));
   }
 
@@ -221,6 +222,22 @@ public final class ControlLine {
     Widths.requirePositive(pitch, "laid pitch", "give the width that a laid board covers");
     Length height = height(point);
     return new Place(height.dividedBy(pitch) + 1, height.remainder(pitch), along(point));
+  }
+
+  /**
+   * Returns how far a point in a room is from the start of its row, along the boards.
+   *
+   * @param point the point, not null
+   * @param room the room, or the floor in it less its gap, not null
+   * @return the distance back along the line's direction to the wall or void where the row begins, rounded to the nearest nanometre;
+   *     empty if the point is not inside; not null
+   */
+  public Optional<Length> fromStartOfRow(Point point, Outline room) {
+    if (room.locate(point) != Containment.INSIDE) {
+      return Optional.empty();
+    }
+    return new ControlLine(point, ux, uy).chords(room).stream()
+        .filter(chord -> !chord.from().isPositive() && !chord.to().isNegative()).map(chord -> chord.from().negated()).findFirst();
   }
 
   /**
@@ -276,13 +293,5 @@ public final class ControlLine {
    */
   public Point origin() {
     return origin;
-  }
-
-  BigDecimal ux() {
-    return ux;
-  }
-
-  BigDecimal uy() {
-    return uy;
   }
 }

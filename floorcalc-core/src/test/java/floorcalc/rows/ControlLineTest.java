@@ -131,6 +131,18 @@ class ControlLineTest {
   }
 
   @Test
+  void howFarAnObstacleIsFromTheStartOfItsRow() {
+    Outline room = Outline.of(Ring.of(at(0, 0), at(5000, 0), at(5000, 3000), at(0, 3000)),
+        List.of(Ring.of(at(2000, 1000), at(2400, 1000), at(2400, 1400), at(2000, 1400))));
+    ControlLine along = ControlLine.of(at(-100, 0), at(0, 0));
+    assertThat(along.fromStartOfRow(at(1500, 1200), room)).contains(mm("1500"));
+    assertThat(along.fromStartOfRow(at(3000, 1200), room)).contains(mm("600"));
+    assertThat(along.fromStartOfRow(at(2100, 1200), room)).isEmpty();
+    // at 3 : 4 the row through (2000, 600) begins where it leaves wall 1: 600 / 0.6 = 1000 back
+    assertThat(SLANTED.fromStartOfRow(at(2000, 600), room)).contains(mm("1000"));
+  }
+
+  @Test
   void squareLineAndLineBeside() {
     ControlLine square = SLANTED.squareThrough(at(1000, 500));
     assertThat(square.pointAt(mm("1000"), Length.ZERO)).isEqualTo(at(400, 1300));

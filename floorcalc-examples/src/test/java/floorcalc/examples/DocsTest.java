@@ -14,7 +14,9 @@ import floorcalc.flatness.SubfloorPreparation;
 import floorcalc.flatness.ToleranceSet;
 import floorcalc.joints.JointPattern;
 import floorcalc.measure.Length;
+import floorcalc.outline.Direction;
 import floorcalc.outline.Wkt;
+import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
@@ -150,6 +152,23 @@ class DocsTest {
       Files.writeString(picture, drawn, UTF_8);
     }
     assertThat(Files.readString(picture, UTF_8)).as("docs/porch.svg; run this test with -Ddocs.draw to draw it anew")
+        .isEqualTo(drawn);
+  }
+
+  /** So is that of a room with a wall that runs off. */
+  @Test
+  void thePictureOfATaperIsWhatTheLibraryDraws() throws IOException {
+    BoardGoods goods = BoardGoods.of(Length.parse("1.2 m"), Length.parse("185 mm"), Length.parse("14 mm"), 5);
+    Room passage = Room.of("Passage", Wkt.parse("POLYGON ((0 0, 3020 0, 3020 750, 0 860, 0 0))"));
+    FloorJob job = FloorJob.of("A wall that runs off (invented)", goods).pattern(JointPattern.ofFraction(1, 3))
+        .direction(DirectionChoice.of(Direction.ALONG_X)).room(passage).build();
+    FloorPlan plan = FloorPlanner.plan(job);
+    String drawn = FloorDrawing.of(job, plan, plan.bays().get(0)).toSvg();
+    Path picture = DOCS.resolve("taper.svg");
+    if (System.getProperty("docs.draw") != null) {
+      Files.writeString(picture, drawn, UTF_8);
+    }
+    assertThat(Files.readString(picture, UTF_8)).as("docs/taper.svg; run this test with -Ddocs.draw to draw it anew")
         .isEqualTo(drawn);
   }
 

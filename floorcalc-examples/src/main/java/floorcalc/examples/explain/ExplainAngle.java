@@ -53,6 +53,9 @@ final class ExplainAngle extends Explaining {
       ControlLine.Place place = rows.placeOf(point, pitch);
       text.append('\n').append(point).append(": row ").append(place.row()).append(", ").append(place.fromRowLine())
           .append(" over its row line, ").append(place.along()).append(" along it");
+      if (room != null) {
+        rows.fromStartOfRow(point, room).ifPresent(start -> text.append(", ").append(start).append(" from the start of its row"));
+      }
     }
     for (EndCut.CornerPiece piece : room == null ? List.<EndCut.CornerPiece>of() : EndCut.cornerPieces(rows, room, pitch)) {
       text.append("\ncorner ").append(piece.corner()).append(": a piece ").append(piece.length()).append(" long and ")

@@ -27,7 +27,7 @@ public final class ExplainCommand implements Runnable {
   public static CommandLine of(PrintStream out) {
     CommandLine line = new CommandLine(new ExplainCommand());
     for (Explaining calculation : new Explaining[] {new ExplainLength(out), new ExplainRows(out), new ExplainDrift(out),
-        new ExplainStripRisk(out), new ExplainStartLine(out), new ExplainLayingOrder(out), new ExplainBothWays(out),
+        new ExplainStripRisk(out), new ExplainStartLine(out), new ExplainLayingOrder(out), new ExplainClosure(out), new ExplainBothWays(out),
         new ExplainRightAngle(out), new ExplainScribe(out), new ExplainTaper(out), new ExplainAngle(out),
         new ExplainGap(out), new ExplainJoints(out), new ExplainPacks(out), new ExplainTrims(out),
         new ExplainMoistureContent(out), new ExplainMovement(out), new ExplainMovementGap(out), new ExplainBreaks(out),

@@ -46,6 +46,16 @@ class ExplainLinesTest {
         .contains("= 137.5 mm");
   }
 
+  /** 13 rows of 0.3 mm are 3.9 mm; 2 mm in 3 m are 4 mm over 6 m. */
+  @Test
+  void closure() {
+    assertThat(explained("explain", "closure", "--arm", "left: 0, 13, 185.3", "--arm", "right: 0, 13, 185, 0.05, 2, 3000", "--joined", "6 m",
+        "--allowed", "0.5")).contains("= 3.9 mm").contains("= -4 mm").contains("warning: left, right: the row lines miss each other by 3.9 mm");
+    assertThat(refused("explain", "closure", "--arm", "left: 0, 13, 185", "--joined", "6 m", "--allowed", "0")).contains("given twice");
+    assertThat(refused("explain", "closure", "--arm", "left", "--joined", "6 m", "--allowed", "0")).contains("write a name, a colon");
+    assertThat(refused("explain", "closure", "--arm", "left: 0, 13, 0", "--joined", "6 m", "--allowed", "0")).contains("more than 0 mm");
+  }
+
   /** Without a trim all 14 mm are scribed. */
   @Test
   void scribeWithoutATrim() {
