@@ -64,8 +64,9 @@ final class ExplainBreaks extends Explaining {
       try {
         return JobReader.read(bytes).job();
       } catch (BadJobException bad) {
-        throw new IllegalArgumentException(file + ": " + bad.mistakes().size() + " mistakes, nothing was worked out\n"
-            + bad.getMessage(), bad);
+        int count = bad.mistakes().size();
+        throw new IllegalArgumentException(file + ": " + count + (count == 1 ? " mistake" : " mistakes")
+            + ", nothing was worked out\n" + bad.getMessage(), bad);
       }
     });
     MovementForecast forecast = MovementForecast.of(now, driest, dampest, wood.coefficient());

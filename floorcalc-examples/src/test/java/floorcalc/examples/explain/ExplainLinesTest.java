@@ -82,7 +82,7 @@ class ExplainLinesTest {
 
   private static final String FLAT = """
       {"format": "floorcalc-job/1", "title": "Three rooms in a row (invented)",
-       "board": {"length": 2200, "coverWidth": 185, "thickness": 14, "perPack": 6},
+       "board": {"length": 2200, "coverWidth": 185, "thickness": 14, "perPack": 6, "construction": "solid"},
        "laying": {"expansionGap": 10},
        "rooms": [
         {"name": "Hall", "outline": [[0, 0], [5000, 0], [5000, 3900], [0, 3900]],
@@ -130,7 +130,7 @@ class ExplainLinesTest {
         .contains("door 'study door' leads from 'Dining room' to 'Study', but no door of 'Study' is left that leads back");
     assertThat(breaks(FLAT.replace("[1000, 4000], \"to\": [2500, 4000]", "[1000, 7900], \"to\": [1900, 7900]")))
         .contains("lead to each other, but are 4011 mm apart; give both rooms in the same coordinates");
-    assertThat(breaks(FLAT.replace("\"laying\"", "\"layin\""))).contains("mistakes, nothing was worked out").contains("/layin: unknown field");
+    assertThat(breaks(FLAT.replace("\"laying\"", "\"layin\""))).contains("1 mistake, nothing was worked out").contains("/layin: unknown field");
   }
 
   /** Rooms drawn without the wall between them: their doors lie on one line. */
