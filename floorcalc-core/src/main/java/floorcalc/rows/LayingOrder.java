@@ -90,18 +90,36 @@ public final class LayingOrder {
   }
 
   /**
+   * Returns the order in which a floor is laid whose first row, or first rows both ways, are of full width.
+   *
+   * @param parts its rooms and openings, not empty, not null
+   * @param line the line that rows start from and run along, not null
+   * @param pitch the laid pitch, not null, more than zero
+   * @return the order, as {@link #of(List, ControlLine, Length, Length)}; not null
+   * @throws IllegalArgumentException as there
+   */
+  public static Calculated<LayingOrder> of(List<FloorPart> parts, ControlLine line, Length pitch) {
+    return of(parts, line, pitch, pitch);
+  }
+
+  /**
    * Returns the order in which a floor is laid.
    *
    * @param parts its rooms and openings in the same coordinates, as laid, not empty, not null
    * @param line the line that rows start from and run along; they start on the part of it in the floor that its first point lies on or,
    *     if none does, on the first beyond it; not null
    * @param pitch the laid pitch, not null, more than zero
+   * @param firstRow how wide the first row is that lies on the line's left, more than zero and at most the pitch; not null
    * @return the order with the step {@code loose-tongue}, and the findings {@code laid-back}, {@code arms-meet} and
    *     {@code not-reached} at each such place; not null
-   * @throws IllegalArgumentException if there is no part, the pitch is out of range or the line misses the floor
+   * @throws IllegalArgumentException if there is no part, a width is out of range or the line misses the floor
    */
-  public static Calculated<LayingOrder> of(List<FloorPart> parts, ControlLine line, Length pitch) {
+  public static Calculated<LayingOrder> of(List<FloorPart> parts, ControlLine line, Length pitch, Length firstRow) {
     Widths.requirePositive(pitch, "laid pitch", "give the width that a laid board covers");
+    Widths.requirePositive(firstRow, "width of the first row", "give the height of the first row line over the start line");
+    if (firstRow.compareTo(pitch) > 0) {
+      throw new IllegalArgumentException("the first row must not be wider than the laid pitch, " + pitch + ", but was " + firstRow);
+    }
     FloorStops stops = FloorStops.of(parts, line);
     List<Cell> cells = new FloorCells(parts, line, 0).cells();
     LayingWalk walk = new LayingWalk(cells);
@@ -109,7 +127,7 @@ public final class LayingOrder {
     List<Turn> turns = new ArrayList<>();
     while (walk.goOn()) {
       for (LayingWalk.Back back : walk.turnBack()) {
-        turns.add(turn(back, walk, stops, pitch));
+        turns.add(turn(back, walk, stops, pitch, firstRow));
       }
     }
     List<Meeting> meetings = walk.meetings();
@@ -125,9 +143,10 @@ public final class LayingOrder {
     return Calculated.of(order, List.of(step), order.findings());
   }
 
-  private static Turn turn(LayingWalk.Back back, LayingWalk walk, FloorStops stops, Length pitch) {
+  private static Turn turn(LayingWalk.Back back, LayingWalk walk, FloorStops stops, Length pitch,
+      Length firstRow) {
     boolean down = !back.up();
-    Length at = nearest(back.level());
+    Length at = nearest(back.level()).minus(firstRow);
     long rows = down ? -at.negated().dividedBy(pitch) : at.dividedBy(pitch);
     List<Cell> part = walk.partLaidWith(back.cell());
     double farthest = part.stream().mapToDouble(cell -> down ? cell.low() : cell.high()).reduce(back.level(),
@@ -135,7 +154,7 @@ public final class LayingOrder {
     Stop.Side ends = down ? Stop.Side.FLOOR_ABOVE : Stop.Side.FLOOR_BELOW;
     List<String> walls = stops.bounds().stream().filter(bound -> bound.stop().side() == ends)
         .filter(bound -> part.stream().anyMatch(cell -> bound.touches(cell))).map(bound -> bound.stop().name()).toList();
-    return new Turn(pitch.multipliedBy(rows), nearest(back.from()), nearest(back.to()), nearest(farthest), walls);
+    return new Turn(firstRow.plus(pitch.multipliedBy(rows)), nearest(back.from()), nearest(back.to()), nearest(farthest), walls);
   }
 
   static Length nearest(double nanometres) {

@@ -129,6 +129,10 @@ class WholeFloorTest {
     assertThat(order.value().meetings()).isEmpty();
     assertThat(order.findings()).extracting(Finding::code).containsExactly("laid-back");
     assertStepsHold(order);
+    // with a first row of 117.5 the row lines are at 117.5 + 4 * 185 = 857.5 and 1042.5
+    assertThat(LayingOrder.of(FLOOR, ALONG_X, PITCH, mm("117.5")).value().turns().get(0).level()).isEqualTo(mm("1042.5"));
+    assertThatThrownBy(() -> LayingOrder.of(FLOOR, ALONG_X, PITCH, mm("186"))).hasMessage("the first row must not be wider than the"
+        + " laid pitch, 185 mm, but was 186 mm");
   }
 
   @Test

@@ -26,12 +26,16 @@ final class ExplainLayingOrder extends Explaining {
       description = "Distance from row to row as laid.")
   private Length pitch;
 
+  @Option(names = "--first-row", paramLabel = "LENGTH", converter = Typed.OfLength.class,
+      description = "How wide the first row is; the pitch if not given.")
+  private Length firstRow;
+
   ExplainLayingOrder(PrintStream out) {
     super(out);
   }
 
   @Override
   Calculated<LayingOrder> calculate() {
-    return LayingOrder.of(rooms, ControlLine.of(line.from(), line.to()), pitch);
+    return LayingOrder.of(rooms, ControlLine.of(line.from(), line.to()), pitch, firstRow == null ? pitch : firstRow);
   }
 }
