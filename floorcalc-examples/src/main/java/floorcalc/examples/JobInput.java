@@ -4,7 +4,6 @@ import floorcalc.examples.job.BadJobException;
 import floorcalc.examples.job.JobFile;
 import floorcalc.examples.job.JobReader;
 import floorcalc.examples.job.Mistake;
-import floorcalc.examples.job.SurveyFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -63,12 +62,8 @@ record JobInput(String typed, String folder) {
     return read(standardInput, lines, JobReader::read).stream().toList();
   }
 
-  /** Reads the surveys of the job likewise. */
-  Optional<SurveyFile> surveys(InputStream standardInput, List<String> lines) {
-    return read(standardInput, lines, JobReader::surveys);
-  }
-
-  private <T> Optional<T> read(InputStream standardInput, List<String> lines, Function<byte[], T> reader) {
+  /** Reads what a reader makes of the file likewise. */
+  <T> Optional<T> read(InputStream standardInput, List<String> lines, Function<byte[], T> reader) {
     try {
       return Optional.of(reader.apply(bytes(standardInput)));
     } catch (NoSuchFileException missing) {

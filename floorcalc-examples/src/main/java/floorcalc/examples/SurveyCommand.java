@@ -1,6 +1,7 @@
 package floorcalc.examples;
 
 import floorcalc.drawing.SurveyDrawing;
+import floorcalc.examples.job.JobReader;
 import floorcalc.examples.job.MeasuredRoom;
 import floorcalc.examples.job.SurveyFile;
 import floorcalc.examples.job.Tape;
@@ -43,6 +44,12 @@ final class SurveyCommand implements Callable<Integer> {
       + " is there is written over.")
   private Path svg;
 
+  @Option(names = "--rows", description = "Plan the job too, and say of each bay how sure its narrowest strip is; every room must have a"
+      + " shape for it.")
+  private boolean rows;
+
+  private byte[] bytes;
+
   SurveyCommand(Console console) {
     this.console = console;
   }
@@ -66,7 +73,7 @@ final class SurveyCommand implements Callable<Integer> {
       throw new Refusal("--svg " + svg + ": the name must end in .svg");
     }
     List<String> lines = new ArrayList<>();
-    Optional<SurveyFile> read = JobInput.of(job).surveys(console.in(), lines);
+    Optional<SurveyFile> read = JobInput.of(job).read(console.in(), lines, this::surveys);
     if (read.isEmpty()) {
       throw new Refusal(lines);
     }
@@ -76,13 +83,22 @@ final class SurveyCommand implements Callable<Integer> {
       throw new Refusal("--svg " + svg + ": draws one room, but " + rooms.size() + " have a survey; name one with --room");
     }
     Map<MeasuredRoom, Calculated<SurveyReport>> reports = worked(rooms);
+    Optional<SurveyRows> strips = rows ? Optional.of(SurveyRows.of(console, job, bytes)) : Optional.empty();
     if (svg != null) {
       reports.forEach((one, report) -> draw(one, report.value(), file.tape()));
     }
     console.say(file.title());
     SurveyText text = new SurveyText(console, file.tape(), datum);
-    reports.forEach(text::room);
+    reports.forEach((one, report) -> {
+      text.room(one, report);
+      strips.ifPresent(found -> text.rows(found.of(one.name())));
+    });
     return Main.OK;
+  }
+
+  private SurveyFile surveys(byte[] utf8) {
+    bytes = utf8;
+    return JobReader.surveys(utf8);
   }
 
   private List<MeasuredRoom> asked(SurveyFile file) {

@@ -54,6 +54,12 @@ final class SurveyText {
     });
   }
 
+  /** How sure the narrowest strips of a room are. */
+  void rows(List<Finding> strips) {
+    strips.forEach(strip -> lines.head(strip.severity() == Severity.NOTE ? "rows" : "DOUBT",
+        figures.text(strip.where() + ": " + strip.message())));
+  }
+
   private void finding(Finding finding) {
     String verdict = MISSING.contains(finding.code()) ? "MEASURE" : finding.severity() == Severity.NOTE ? "note" : "DOUBT";
     lines.head(verdict,

@@ -154,6 +154,18 @@ class SurveyCommandTest {
   }
 
   @Test
+  void howSureTheNarrowestStripIs() {
+    Ran ran = Ran.with("survey", STUDY, "--rows");
+    assertThat(ran.out()).startsWith(Ran.with("survey", STUDY).out());
+    assertThat(ran.out().replaceAll("\\s+", " ")).contains("rows study-1, side 3: the strip there is 130 mm with a standard deviation of"
+        + " 2 mm by the survey; the chance that it comes out under 70 mm is less than 0.1 %");
+    Ran open = Ran.with("survey", broken("survey-without-a-diagonal"), "--rows");
+    assertThat(open.exit()).isEqualTo(2);
+    assertThat(open.out()).isEmpty();
+    assertThat(open.err()).contains(": --rows needs a plan, and the job cannot be planned\n/rooms/0/survey: the measurements do not fix");
+  }
+
+  @Test
   void drawing() throws IOException {
     Path file = folder.resolve("parlour.svg");
     assertThat(Ran.with("survey", PARLOUR, "--svg", file.toString())).isEqualTo(Ran.with("survey", PARLOUR));
