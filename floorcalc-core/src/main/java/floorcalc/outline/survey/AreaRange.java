@@ -59,7 +59,7 @@ public final class AreaRange {
     if (sides.size() > 4) {
       WallsOnCircle circle = new WallsOnCircle(sides);
       return with(new AreaRange(Area.ZERO, circle.area(), List.of()), circle.steps(LARGEST), "of these " + sides.size()
-          + " walls only the greatest area is known, " + circle.area() + "; measure at least " + (sides.size() - 3) + " ties");
+          + " walls only the greatest area is known, " + shown(circle.area(), RoundingMode.CEILING) + "; measure at least " + (sides.size() - 3) + " ties");
     }
     List<Step> steps = new ArrayList<>(List.of(onCircle(sides)));
     if (sides.size() == 3) {
@@ -193,13 +193,19 @@ public final class AreaRange {
     return Sides.length(square.sqrt(Sides.DIGITS), RoundingMode.HALF_EVEN);
   }
 
+  /** Returns an area for a sentence: to three decimals of a square metre, rounded outward. */
+  private static String shown(Area area, RoundingMode mode) {
+    return new BigDecimal(area.toSquareMetreString(6)).setScale(3, mode).toPlainString() + " m²";
+  }
+
   private static Calculated<AreaRange> with(AreaRange range, List<Step> steps, String given) {
     if (range.diagonals.stream().allMatch(diagonal -> diagonal.spread().isZero()) && !range.diagonals.isEmpty()) {
       return Calculated.of(range, steps);
     }
-    String message = range.diagonalToMeasure().map(diagonal -> "the walls alone leave the area open between " + range.least
-        + " and " + range.greatest + "; measure the diagonal from corner " + diagonal.from() + " to corner " + diagonal.to()
-        + ", which can be " + diagonal.shortest() + " to " + diagonal.longest() + " long, and the other one as a check")
+    String message = range.diagonalToMeasure().map(diagonal -> "the walls alone leave the area open between "
+        + shown(range.least, RoundingMode.FLOOR) + " and " + shown(range.greatest, RoundingMode.CEILING) + "; measure the diagonal from corner " + diagonal.from() + " to corner " + diagonal.to()
+        + ", which can be " + Sides.millimetres(diagonal.shortest(), RoundingMode.FLOOR) + " to "
+        + Sides.millimetres(diagonal.longest(), RoundingMode.CEILING) + " long, and the other one as a check")
         .orElse(given);
     return Calculated.of(range, steps,
         List.of(new Finding("shape-not-fixed", Severity.WARNING, "", message, Source.DEFINITION)));

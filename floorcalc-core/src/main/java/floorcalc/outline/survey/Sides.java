@@ -125,6 +125,11 @@ final class Sides {
     return new BigDecimal(number).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 
+  /** Returns a length for a sentence: to a whole millimetre. */
+  static String millimetres(Length length, RoundingMode mode) {
+    return decimal(length).movePointLeft(6).setScale(0, mode).toPlainString() + " mm";
+  }
+
   static Length length(BigDecimal nanometres, RoundingMode mode) {
     return Length.ofNanometres(nanometres.setScale(0, mode).longValueExact());
   }
