@@ -4,6 +4,8 @@ import java.util.Arrays;
 
 /** Where the corners of a room may lie, in millimetres: x and y of each in turn. */
 record Layout(double[] place, double misfit) {
+  /** A turn smaller than this, in degrees, does not contradict what was said of its side. */
+  private static final double STRAIGHT = 10;
 
   int size() {
     return place.length / 2;
@@ -26,6 +28,12 @@ record Layout(double[] place, double misfit) {
     double in = StrictMath.atan2(y(corner) - y(corner - 1), x(corner) - x(corner - 1));
     double out = StrictMath.atan2(y(corner + 1) - y(corner), x(corner + 1) - x(corner));
     return StrictMath.toDegrees(StrictMath.IEEEremainder(out - in, 2 * StrictMath.PI));
+  }
+
+  /** Whether the walls turn clearly to another side at a corner than was said. */
+  boolean turnsOtherwise(int corner, Survey survey) {
+    Turn.Side side = survey.walls().get(Math.floorMod(corner - 1, size())).turn().side();
+    return side == Turn.Side.LEFT && turn(corner) < -STRAIGHT || side == Turn.Side.RIGHT && turn(corner) > STRAIGHT;
   }
 
   /** Positive if the room lies on the left. */
@@ -100,7 +108,8 @@ record Layout(double[] place, double misfit) {
   }
 
   /** Walls on one line meet only if they overlap along it. */
-  private boolean meet(int i, int j) {
+  /** Whether two walls that are no neighbours meet. */
+  boolean meet(int i, int j) {
     return side(i, j) * side(i, j + 1) <= 0 && side(j, i) * side(j, i + 1) <= 0
         && overlap(x(i), x(i + 1), x(j), x(j + 1)) && overlap(y(i), y(i + 1), y(j), y(j + 1));
   }

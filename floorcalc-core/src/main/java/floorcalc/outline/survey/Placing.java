@@ -7,13 +7,20 @@ import java.util.List;
 /**
  * Places corners one after the other, each by a measured turn or by two lengths to corners that are placed already, which
  * puts it on one side of their line or on the other: both are followed, those that fit the other lengths best are kept.
- * A corner that nothing fixes is guessed at a right angle.
+ * A corner that nothing fixes is guessed at the turns that rooms have. A new corner across the line of two lengths from each
+ * other lies on either side of it.
  */
 final class Placing {
-  private static final int KEPT = 96;
+  private static final int KEPT = 300;
+  /** How many are handed on, if each corner follows from what was measured and if some were guessed. */
   private static final int RESULTS = 24;
+  private static final int RESULTS_GUESSED = 120;
+  /** Turns that are tried where nothing fixes a corner: rooms have these more than others. */
+  private static final int[] GUESSES = {90, 45, 135};
   /** A length that is off by more than this many standard deviations counts no more: one slip must not decide. */
   private static final double MOST_OFF = 30;
+  /** What a wall that crosses another or turns the wrong way counts: as much as a few lengths that are off. */
+  private static final double WRONG = 4 * MOST_OFF * MOST_OFF;
 
   private final Survey survey;
   private final KnownLengths lengths;
@@ -25,7 +32,7 @@ final class Placing {
     this.n = survey.size();
   }
 
-  private record State(double[] place, long placed, double misfit) {
+  private record State(double[] place, long placed, double misfit, int guesses) {
     boolean has(int corner) {
       return (placed >> corner & 1) == 1;
     }
@@ -39,7 +46,7 @@ final class Placing {
   private List<Layout> search() {
     double[] start = new double[2 * n];
     start[2] = lengths.get(0, 1);
-    List<State> states = List.of(new State(start, 0b11, 0));
+    List<State> states = List.of(new State(start, 0b11, 0, 0));
     for (int step = 2; step < n; step++) {
       List<State> next = new ArrayList<>();
       for (State state : states) {
@@ -48,7 +55,8 @@ final class Placing {
       next.sort(Comparator.comparingDouble(State::misfit));
       states = next.size() <= KEPT ? next : List.copyOf(next.subList(0, KEPT));
     }
-    return states.stream().limit(RESULTS).map(state -> new Layout(state.place(), state.misfit())).toList();
+    boolean guessed = states.stream().anyMatch(state -> state.guesses() > 0);
+    return states.stream().limit(guessed ? RESULTS_GUESSED : RESULTS).map(state -> new Layout(state.place(), state.misfit())).toList();
   }
 
   private void expand(State state, List<State> next) {
@@ -75,7 +83,7 @@ final class Placing {
   private int known(State state, int corner) {
     int known = 0;
     for (int a = 0; a < n; a++) {
-      known += state.has(a) && lengths.has(a, corner) ? 1 : 0;
+      known += state.has(a) && lengths.tells(a, corner) ? 1 : 0;
     }
     return known;
   }
@@ -91,7 +99,7 @@ final class Placing {
         int before = Math.floorMod(c + 2 * way, n);
         Turn turn = survey.walls().get(Math.floorMod(at - 1, n)).turn();
         if (turn.isMeasured() && state.has(at) && state.has(before)) {
-          next.add(along(state, c, at, before, -way * turn.degrees().orElseThrow()));
+          next.add(along(state, c, at, before, -way * turn.degrees().orElseThrow(), state.guesses()));
           return c;
         }
       }
@@ -99,12 +107,12 @@ final class Placing {
     return -1;
   }
 
-  private State along(State state, int corner, int at, int before, double degrees) {
+  private State along(State state, int corner, int at, int before, double degrees, int guesses) {
     double heading = StrictMath.toDegrees(StrictMath.atan2(state.place()[2 * at + 1] - state.place()[2 * before + 1],
         state.place()[2 * at] - state.place()[2 * before])) + degrees;
     double length = lengths.get(at, corner);
     return placed(state, corner, state.place()[2 * at] + length * Walk.cos(heading),
-        state.place()[2 * at + 1] + length * Walk.sin(heading));
+        state.place()[2 * at + 1] + length * Walk.sin(heading), guesses);
   }
 
   private void guess(State state, List<State> next) {
@@ -117,11 +125,13 @@ final class Placing {
         int before = Math.floorMod(c + 2 * way, n);
         if (state.has(at) && state.has(before)) {
           Turn.Side side = survey.walls().get(Math.floorMod(at - 1, n)).turn().side();
-          if (side != Turn.Side.RIGHT) {
-            next.add(along(state, c, at, before, -way * 90));
-          }
-          if (side != Turn.Side.LEFT) {
-            next.add(along(state, c, at, before, way * 90));
+          for (int degrees : GUESSES) {
+            if (side != Turn.Side.RIGHT) {
+              next.add(along(state, c, at, before, -way * degrees, state.guesses() + 1));
+            }
+            if (side != Turn.Side.LEFT) {
+              next.add(along(state, c, at, before, way * degrees, state.guesses() + 1));
+            }
           }
           return;
         }
@@ -134,15 +144,15 @@ final class Placing {
     Cut best = null;
     for (int a = 0; a < n; a++) {
       for (int b = a + 1; b < n; b++) {
-        if (state.has(a) && state.has(b) && lengths.has(a, corner) && lengths.has(b, corner)) {
+        if (state.has(a) && state.has(b) && lengths.tells(a, corner) && lengths.tells(b, corner)) {
           Cut cut = new Cut(state.place(), a, b, lengths.get(a, corner), lengths.get(b, corner));
           best = best == null || cut.quality > best.quality ? cut : best;
         }
       }
     }
-    next.add(placed(state, corner, best.x(1), best.y(1)));
+    next.add(placed(state, corner, best.x(1), best.y(1), state.guesses()));
     if (best.height > 0) {
-      next.add(placed(state, corner, best.x(-1), best.y(-1)));
+      next.add(placed(state, corner, best.x(-1), best.y(-1), state.guesses()));
     }
   }
 
@@ -177,7 +187,7 @@ final class Placing {
     }
   }
 
-  private State placed(State state, int corner, double x, double y) {
+  private State placed(State state, int corner, double x, double y, int guesses) {
     double[] place = state.place().clone();
     place[2 * corner] = x;
     place[2 * corner + 1] = y;
@@ -189,6 +199,25 @@ final class Placing {
         misfit += many * many;
       }
     }
-    return new State(place, state.placed() | 1L << corner, misfit);
+    State next = new State(place, state.placed() | 1L << corner, 0, guesses);
+    return new State(place, next.placed(), misfit + WRONG * wrong(next, corner), guesses);
+  }
+
+  /** How many walls at a new corner cross others that stand already, and how many turns there are not as was said. */
+  private int wrong(State state, int corner) {
+    Layout layout = new Layout(state.place(), 0);
+    int wrong = 0;
+    for (int at = corner - 1; at <= corner + 1; at++) {
+      int c = Math.floorMod(at, n);
+      boolean both = state.has(Math.floorMod(c - 1, n)) && state.has(c) && state.has((c + 1) % n);
+      wrong += both && layout.turnsOtherwise(c, survey) ? 1 : 0;
+    }
+    for (int wall : new int[] {Math.floorMod(corner - 1, n), corner}) {
+      for (int other = 0; other < n && state.has(wall) && state.has((wall + 1) % n); other++) {
+        boolean apart = (other + 1) % n != wall && other != wall && (wall + 1) % n != other;
+        wrong += apart && state.has(other) && state.has((other + 1) % n) && layout.meet(wall, other) ? 1 : 0;
+      }
+    }
+    return wrong;
   }
 }

@@ -95,7 +95,7 @@ final class Reporting {
     note("survey-shape-not-fixed", Severity.WARNING, "the measurements do not fix the shape of the room, its area may be "
         + words(areas) + square + ": " + (toMeasure.size() == 1 ? "one more is needed" : toMeasure.size() + " more are needed") + "; "
         + toMeasure.stream().map(ToMeasure::text).collect(Collectors.joining("; ")));
-    return report(List.of(shape), null, List.of());
+    return report(shape.layout().isSimple() && shape.layout().area() > 0 ? List.of(shape) : List.of(), null, List.of());
   }
 
   private static boolean turnsRight(SurveyWall wall) {

@@ -4,6 +4,7 @@ import floorcalc.outline.network.Adjustment;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The shapes that fit a survey: found roughly, each adjusted, those kept that fit about as well as the best. */
 final class Shapes {
@@ -11,8 +12,8 @@ final class Shapes {
   private static final double SAME = 0.5;
   /** By how many standard deviations a shape may fit worse than the best and still be possible. */
   private static final double AS_GOOD = 5;
-  /** A turn smaller than this, in degrees, does not contradict what was said of its side. */
-  private static final double STRAIGHT = 10;
+  /** The most shapes that are adjusted. */
+  private static final int MOST = 24;
 
   /** One shape with its adjustment. */
   record Shape(Layout about, Adjustment adjustment, Layout layout) {}
@@ -31,25 +32,62 @@ final class Shapes {
   }
 
   private List<Shape> search() {
-    List<Layout> rough = survey.corners() == Survey.Corners.RIGHT_ANGLES ? Walk.layouts(survey) : Placing.layouts(survey);
-    List<Shape> sound = adjusted(rough.stream().filter(Layout::isSimple).toList());
-    if (sound.isEmpty()) {
-      sound = adjusted(rough);
+    if (survey.corners() == Survey.Corners.RIGHT_ANGLES) {
+      return possible(adjusted(Walk.layouts(survey)));
     }
-    return possible(sound);
+    QuickFit quick = new QuickFit(survey);
+    List<Layout> fits = new ArrayList<>();
+    Layout any = null;
+    for (Layout rough : Placing.layouts(survey)) {
+      Layout fit = quick.from(rough.area() < 0 ? rough.mirrored() : rough).orElse(null);
+      if (fit == null) {
+        continue;
+      }
+      if (isRoom(fit) && isNew(fit, fits)) {
+        fits.add(fit);
+        if (fits.size() == 1 && fit.isSimple() && isLoose(fit)) {
+          return adjusted(fits);
+        }
+      }
+      any = any == null || fit.misfit() < any.misfit() ? fit : any;
+    }
+    if (fits.isEmpty()) {
+      return any != null && isLoose(any) ? List.of(new Shape(any, network.fixed(any), any)) : List.of();
+    }
+    List<Layout> sound = fits.stream().filter(Layout::isSimple).toList();
+    List<Layout> sorted = (sound.isEmpty() ? fits : sound).stream().sorted(Comparator.comparingDouble(Layout::misfit)).toList();
+    double limit = StrictMath.sqrt(sorted.get(0).misfit()) + AS_GOOD + 1;
+    return possible(adjusted(sorted.stream().limit(MOST).filter(fit -> StrictMath.sqrt(fit.misfit()) <= limit).toList()));
+  }
+
+  /** Whether the corners can move without any measurement noticing. */
+  private boolean isLoose(Layout layout) {
+    return hasExtent(layout) && network.fixed(layout).looseness() > 0;
+  }
+
+  private static boolean isNew(Layout fit, List<Layout> fits) {
+    return fits.stream().noneMatch(other -> other.isNear(fit, SAME));
+  }
+
+  /** Whether a shape runs the right way round and turns as was said. */
+  private boolean isRoom(Layout layout) {
+    return layout.area() > 0 && layout.x(1) > 0
+        && IntStream.range(0, layout.size()).noneMatch(corner -> layout.turnsOtherwise(corner, survey));
   }
 
   private List<Shape> adjusted(List<Layout> rough) {
     List<Shape> shapes = new ArrayList<>();
-    for (Layout layout : rough) {
-      Layout about = layout.area() < 0 ? layout.mirrored() : layout;
-      if (shapes.stream().noneMatch(shape -> shape.about().isNear(about, SAME)) && hasExtent(about)) {
-        Adjustment adjusted = network.fixed(about);
-        Layout result = SurveyNetwork.layout(adjusted);
-        if (adjusted.isAtRest() && result.area() > 0 && result.x(1) > 0 && turnsAsSaid(result)
-            && shapes.stream().noneMatch(shape -> shape.layout().isNear(result, SAME))) {
-          shapes.add(new Shape(about, adjusted, result));
-        }
+    for (Layout about : rough) {
+      if (!hasExtent(about)) {
+        continue;
+      }
+      Adjustment adjusted = network.fixed(about);
+      Layout result = SurveyNetwork.layout(adjusted);
+      if (adjusted.isAtRest() && isRoom(result) && shapes.stream().noneMatch(shape -> shape.layout().isNear(result, SAME))) {
+        shapes.add(new Shape(about, adjusted, result));
+      }
+      if (adjusted.looseness() > 0 && !shapes.isEmpty()) {
+        break;
       }
     }
     List<Shape> sound = shapes.stream().filter(shape -> shape.layout().isSimple()).toList();
@@ -64,17 +102,6 @@ final class Shapes {
       }
     }
     return survey.ties().stream().allMatch(tie -> layout.distance(tie.from() - 1, tie.to() - 1) > 0);
-  }
-
-  private boolean turnsAsSaid(Layout layout) {
-    for (int i = 0; i < layout.size(); i++) {
-      Turn turn = survey.walls().get(Math.floorMod(i - 1, layout.size())).turn();
-      double degrees = layout.turn(i);
-      if (turn.side() == Turn.Side.LEFT && degrees < -STRAIGHT || turn.side() == Turn.Side.RIGHT && degrees > STRAIGHT) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private static List<Shape> possible(List<Shape> shapes) {
