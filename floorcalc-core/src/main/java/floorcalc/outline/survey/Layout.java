@@ -30,6 +30,15 @@ record Layout(double[] place, double misfit) {
     return StrictMath.toDegrees(StrictMath.IEEEremainder(out - in, 2 * StrictMath.PI));
   }
 
+  /** By how many degrees all corners together are off from square. */
+  double oddness() {
+    double odd = 0;
+    for (int i = 0; i < size(); i++) {
+      odd += StrictMath.abs(StrictMath.abs(turn(i)) - 90);
+    }
+    return odd;
+  }
+
   /** Whether the walls turn clearly to another side at a corner than was said. */
   boolean turnsOtherwise(int corner, Survey survey) {
     Turn.Side side = survey.walls().get(Math.floorMod(corner - 1, size())).turn().side();

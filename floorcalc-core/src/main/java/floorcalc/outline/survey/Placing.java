@@ -19,6 +19,8 @@ final class Placing {
   private static final int[] GUESSES = {90, 45, 135};
   /** A length that is off by more than this many standard deviations counts no more: one slip must not decide. */
   private static final double MOST_OFF = 30;
+  /** What a guess other than a right angle counts: most corners are right angles. */
+  private static final double ODD = 2 * MOST_OFF * MOST_OFF;
   /** What a wall that crosses another or turns the wrong way counts: as much as a few lengths that are off. */
   private static final double WRONG = 4 * MOST_OFF * MOST_OFF;
 
@@ -127,16 +129,20 @@ final class Placing {
           Turn.Side side = survey.walls().get(Math.floorMod(at - 1, n)).turn().side();
           for (int degrees : GUESSES) {
             if (side != Turn.Side.RIGHT) {
-              next.add(along(state, c, at, before, -way * degrees, state.guesses() + 1));
+              next.add(odd(degrees, along(state, c, at, before, -way * degrees, state.guesses() + 1)));
             }
             if (side != Turn.Side.LEFT) {
-              next.add(along(state, c, at, before, way * degrees, state.guesses() + 1));
+              next.add(odd(degrees, along(state, c, at, before, way * degrees, state.guesses() + 1)));
             }
           }
           return;
         }
       }
     }
+  }
+
+  private static State odd(int degrees, State state) {
+    return degrees == 90 ? state : new State(state.place(), state.placed(), state.misfit() + ODD, state.guesses());
   }
 
   /** Both places at their distances from the two corners that see the new one most nearly at a right angle. */

@@ -45,6 +45,10 @@ final class Reporting {
       return report(List.of(), null, List.of());
     }
     Shapes.Shape best = shapes.get(0);
+    List<Measured> stretched = stretched(best);
+    if (!stretched.isEmpty() && isOdd(best)) {
+      return outOfReach(stretched, List.of());
+    }
     if (best.adjustment().looseness() > 0) {
       return loose(best);
     }
@@ -61,15 +65,10 @@ final class Reporting {
     if (!best.layout().isSimple()) {
       note("survey-no-shape", Severity.WARNING, "the walls cross each other wherever they are put; look at the lengths and"
           + " at which way each corner turns");
-      return report(shapes, null, misfits);
-    }
-    List<Measured> stretched = network.measured(best.adjustment()).stream().filter(Reporting::isStretched).toList();
-    if (!stretched.isEmpty()) {
-      note("survey-no-shape", Severity.WARNING, stretched.stream().map(Measured::name).collect(Collectors.joining(", ")),
-          "no room has these lengths: as near as they come " + stretched.stream().map(one -> one.name() + " is "
-              + words(one, one.adjusted()) + " and not " + words(one, one.read())).collect(Collectors.joining(", "))
-              + "; measure them again");
       return report(List.of(), null, misfits);
+    }
+    if (!stretched.isEmpty()) {
+      return outOfReach(stretched, misfits);
     }
     SurveyedRoom room = room(best);
     if (Closing.canBeWalked(survey)) {
@@ -167,10 +166,26 @@ final class Reporting {
     }
   }
 
-  /** Whether a measurement is not met though nothing else says what it should be: the others cannot reach that far. */
-  private static boolean isStretched(Measured measured) {
-    return !measured.result().isControlled()
-        && StrictMath.abs(measured.residual()) > Misfit.LIMIT * measured.result().observation().deviation();
+  /** Whether a shape is not fixed or crosses itself. */
+  private static boolean isOdd(Shapes.Shape shape) {
+    return shape.adjustment().looseness() > 0 || !shape.layout().isSimple();
+  }
+
+  /**
+   * The measurements that are not met though nothing else says what they should be: the others cannot reach that far. In a shape
+   * that is not fixed or crosses itself all that are not met: pulled straight it has no room for them.
+   */
+  private List<Measured> stretched(Shapes.Shape shape) {
+    return network.measured(shape.adjustment()).stream().filter(one -> (isOdd(shape) || !one.result().isControlled())
+        && StrictMath.abs(one.residual()) > Misfit.LIMIT * one.result().observation().deviation()).toList();
+  }
+
+  private Calculated<SurveyReport> outOfReach(List<Measured> stretched, List<Misfit> misfits) {
+    note("survey-no-shape", Severity.WARNING, stretched.stream().map(Measured::name).collect(Collectors.joining(", ")),
+        "no room has these lengths: as near as they come " + stretched.stream().map(one -> one.name() + " is "
+            + words(one, one.adjusted()) + " and not " + words(one, one.read())).collect(Collectors.joining(", "))
+            + "; measure them again");
+    return report(List.of(), null, misfits);
   }
 
   private static String words(Measured measured, double value) {

@@ -12,6 +12,8 @@ final class Shapes {
   private static final double SAME = 0.5;
   /** By how many standard deviations a shape may fit worse than the best and still be possible. */
   private static final double AS_GOOD = 5;
+  /** Of how many shapes that are not fixed the one with the most nearly square corners is the sketch. */
+  private static final int SKETCHES = 30;
   /** The most shapes that are adjusted. */
   private static final int MOST = 24;
 
@@ -37,6 +39,7 @@ final class Shapes {
     }
     QuickFit quick = new QuickFit(survey);
     List<Layout> fits = new ArrayList<>();
+    List<Layout> sketches = new ArrayList<>();
     Layout any = null;
     for (Layout rough : Placing.layouts(survey)) {
       Layout fit = quick.from(rough.area() < 0 ? rough.mirrored() : rough).orElse(null);
@@ -45,11 +48,17 @@ final class Shapes {
       }
       if (isRoom(fit) && isNew(fit, fits)) {
         fits.add(fit);
-        if (fits.size() == 1 && fit.isSimple() && isLoose(fit)) {
-          return adjusted(fits);
+        if (sketches.isEmpty() ? fit.isSimple() && fits(fit) && isLoose(fit) : fit.isSimple() && fits(fit)) {
+          sketches.add(fit);
+        }
+        if (sketches.size() == SKETCHES) {
+          break;
         }
       }
       any = any == null || fit.misfit() < any.misfit() ? fit : any;
+    }
+    if (!sketches.isEmpty()) {
+      return adjusted(List.of(sketches.stream().min(Comparator.comparingDouble(Layout::oddness)).orElseThrow()));
     }
     if (fits.isEmpty()) {
       return any != null && isLoose(any) ? List.of(new Shape(any, network.fixed(any), any)) : List.of();
@@ -58,6 +67,11 @@ final class Shapes {
     List<Layout> sorted = (sound.isEmpty() ? fits : sound).stream().sorted(Comparator.comparingDouble(Layout::misfit)).toList();
     double limit = StrictMath.sqrt(sorted.get(0).misfit()) + AS_GOOD + 1;
     return possible(adjusted(sorted.stream().limit(MOST).filter(fit -> StrictMath.sqrt(fit.misfit()) <= limit).toList()));
+  }
+
+  /** Whether a shape meets what was measured about as well as errors of the tape allow. */
+  private boolean fits(Layout layout) {
+    return StrictMath.sqrt(layout.misfit()) <= AS_GOOD + StrictMath.sqrt(network.size());
   }
 
   /** Whether the corners can move without any measurement noticing. */

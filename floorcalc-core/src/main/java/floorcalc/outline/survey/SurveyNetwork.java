@@ -114,6 +114,11 @@ final class SurveyNetwork {
     return exact;
   }
 
+  /** How many measurements there are. */
+  int size() {
+    return observations.size();
+  }
+
   /** The measurements with what an adjustment made of them: right angles taken for granted are none. */
   List<Measured> measured(Adjustment adjustment) {
     List<Measured> measured = new ArrayList<>();
