@@ -4,6 +4,7 @@ import floorcalc.outline.network.AdjustedPoint;
 import floorcalc.outline.survey.Measured;
 import floorcalc.outline.survey.Survey;
 import floorcalc.outline.survey.SurveyReport;
+import floorcalc.outline.survey.SurveyWall;
 import floorcalc.outline.survey.SurveyedRoom;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -123,27 +124,17 @@ final class SurveyAngles {
     return Math.abs(Math.abs(turn(corner)) - 90) <= NEARLY && wall(corner - 1).rise().isZero() && wall(corner).rise().isZero();
   }
 
-  private floorcalc.outline.survey.SurveyWall wall(int wall) {
+  private SurveyWall wall(int wall) {
     Survey survey = room.survey();
     return survey.walls().get(Math.floorMod(wall - 1, survey.size()));
   }
 
-  /** Degrees to the left at a corner. */
   private double turn(int corner) {
-    double turn = way(corner, corner + 1) - way(corner - 1, corner);
-    return StrictMath.toDegrees(StrictMath.IEEEremainder(turn, 2 * StrictMath.PI));
-  }
-
-  private double way(int from, int to) {
-    return StrictMath.atan2(at(to).y() - at(from).y(), at(to).x() - at(from).x());
+    return room.turn(corner);
   }
 
   private AdjustedPoint at(int corner) {
-    return room.fixed().points().get(index(corner));
-  }
-
-  private int index(int corner) {
-    return Math.floorMod(corner - 1, room.survey().size());
+    return room.fixed().points().get(Math.floorMod(corner - 1, room.survey().size()));
   }
 
   private double length(int from, int to) {
@@ -159,19 +150,6 @@ final class SurveyAngles {
   }
 
   private double offDeviation(int corner) {
-    double[] slopes = new double[2 * room.survey().size()];
-    addWay(slopes, corner, corner + 1, 1);
-    addWay(slopes, corner - 1, corner, -1);
-    return shorter(corner) * room.fixed().deviation(slopes);
-  }
-
-  private void addWay(double[] slopes, int from, int to, int sign) {
-    double square = length(from, to) * length(from, to);
-    double dx = sign * (at(to).x() - at(from).x()) / square;
-    double dy = sign * (at(to).y() - at(from).y()) / square;
-    slopes[2 * index(to)] -= dy;
-    slopes[2 * index(to) + 1] += dx;
-    slopes[2 * index(from)] += dy;
-    slopes[2 * index(from) + 1] -= dx;
+    return shorter(corner) * StrictMath.toRadians(room.turnDeviation(corner));
   }
 }

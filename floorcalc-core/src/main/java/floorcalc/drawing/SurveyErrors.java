@@ -196,7 +196,10 @@ final class SurveyErrors {
   /** For example "does not close by 12.3 mm", with the length of the walk. */
   String closingWords() {
     double around = room.survey().walls().stream().mapToDouble(wall -> wall.length().toMillimetres()).sum();
-    return "the walk along the walls as read does not close by " + sheet.measures.withUnit(Words.fromMillimetres(closing()))
+    boolean turned = room.survey().walls().stream().limit(room.survey().size() - 1L).allMatch(wall -> wall.turn().isMeasured());
+    boolean known = turned || room.survey().corners() == Survey.Corners.RIGHT_ANGLES;
+    return "the walk along the walls as read" + (known ? "" : ", in their adjusted directions where no turn was read,")
+        + " does not close by " + sheet.measures.withUnit(Words.fromMillimetres(closing()))
         + String.format(Locale.ROOT, ", 1 in %s", Words.grouped(Math.round(around / closing())));
   }
 }

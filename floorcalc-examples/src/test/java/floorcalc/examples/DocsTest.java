@@ -7,6 +7,7 @@ import floorcalc.FloorPlanner;
 import floorcalc.boards.BoardGoods;
 import floorcalc.drawing.FloorDrawing;
 import floorcalc.drawing.LevelsDrawing;
+import floorcalc.drawing.SurveyDrawing;
 import floorcalc.examples.readings.ReadingFile;
 import floorcalc.flatness.Levels;
 import floorcalc.flatness.PreparationOptions;
@@ -15,6 +16,10 @@ import floorcalc.flatness.ToleranceSet;
 import floorcalc.joints.JointPattern;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
+import floorcalc.outline.survey.Survey;
+import floorcalc.outline.survey.SurveyReport;
+import floorcalc.outline.survey.SurveyWall;
+import floorcalc.outline.survey.Tie;
 import floorcalc.outline.Wkt;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
@@ -185,6 +190,25 @@ class DocsTest {
     }
     assertThat(Files.readString(picture, UTF_8)).as("docs/levels.svg; run this test with -Ddocs.draw to draw it anew")
         .isEqualTo(drawn);
+  }
+
+  /** And that of a room as it was measured: the L of the constructed tape rooms. */
+  @Test
+  void thePictureOfASurveyIsWhatTheLibraryDraws() throws IOException {
+    Survey letter = Survey.of(Stream.of("6202", "2610", "2787", "2209", "3411", "4800")
+        .map(mm -> SurveyWall.of(Length.ofMillimetres(mm))).toList())
+        .withTies(List.of(tie(1, 3, 6717), tie(1, 4, 4284), tie(2, 4, 3815), tie(4, 6, 4062), tie(1, 5, 5891), tie(3, 6, 6576)));
+    String drawn = SurveyDrawing.of(SurveyReport.of(letter).value()).titled("Hall of an invented house").toSvg();
+    Path picture = DOCS.resolve("survey.svg");
+    if (System.getProperty("docs.draw") != null) {
+      Files.writeString(picture, drawn, UTF_8);
+    }
+    assertThat(Files.readString(picture, UTF_8)).as("docs/survey.svg; run this test with -Ddocs.draw to draw it anew")
+        .isEqualTo(drawn);
+  }
+
+  private static Tie tie(int from, int to, long mm) {
+    return new Tie(from, to, Length.ofMillimetres(mm));
   }
 
   private static List<Path> pages() throws IOException {

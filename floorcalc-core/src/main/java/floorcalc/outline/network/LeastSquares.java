@@ -53,6 +53,9 @@ final class LeastSquares {
   }
 
   Adjustment adjust() {
+    if (exact.length == 0) {
+      Approach.of(equations, free, place, size);
+    }
     double lastStep = Double.POSITIVE_INFINITY;
     boolean atRest = free.length == 0;
     for (int step = 0; step < MOST_STEPS && !atRest; step++) {

@@ -9,16 +9,26 @@ final class KnownLengths {
   private final int[][] count;
   private final double[][] across;
 
-  KnownLengths(Survey survey) {
+  /**
+   * Takes the lengths of a survey.
+   *
+   * @param leftOut the one that is left out, walls first, then ties; -1 if none is
+   */
+  KnownLengths(Survey survey, int leftOut) {
     int n = survey.size();
     sum = new double[n][n];
     count = new int[n][n];
     across = new double[n][n];
     for (int i = 0; i < n; i++) {
-      add(i, (i + 1) % n, survey.walls().get(i).length().toMillimetres());
+      if (i != leftOut) {
+        add(i, (i + 1) % n, survey.walls().get(i).length().toMillimetres());
+      }
     }
-    for (Tie tie : survey.ties()) {
-      add(tie.from() - 1, tie.to() - 1, tie.length().toMillimetres());
+    for (int i = 0; i < survey.ties().size(); i++) {
+      if (n + i != leftOut) {
+        Tie tie = survey.ties().get(i);
+        add(tie.from() - 1, tie.to() - 1, tie.length().toMillimetres());
+      }
     }
     for (int i = 0; i < n; i++) {
       Turn turn = survey.walls().get(i).turn();

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  */
 final class Misfits {
   /** What makes no difference between two sums of squares: the 99 % point of chi-square with one degree, from memory. */
-  private static final double NO_DIFFERENCE = 6.63;
+  static final double NO_DIFFERENCE = 6.63;
 
   private final Survey survey;
   private final Layout about;

@@ -28,9 +28,9 @@ final class Placing {
   private final KnownLengths lengths;
   private final int n;
 
-  private Placing(Survey survey) {
+  private Placing(Survey survey, int leftOut) {
     this.survey = survey;
-    this.lengths = new KnownLengths(survey);
+    this.lengths = new KnownLengths(survey, leftOut);
     this.n = survey.size();
   }
 
@@ -42,13 +42,19 @@ final class Placing {
 
   /** The shapes that the lengths allow, the best fitting first, corners 1 and 2 on the x axis; they may cross themselves. */
   static List<Layout> layouts(Survey survey) {
-    return new Placing(survey).search();
+    return new Placing(survey, -1).search();
+  }
+
+  /** The same without one of the lengths, walls first, then ties. */
+  static List<Layout> layoutsWithout(Survey survey, int length) {
+    return new Placing(survey, length).search();
   }
 
   private List<Layout> search() {
+    int first = lengths.has(0, 1) ? 0 : 1;
     double[] start = new double[2 * n];
-    start[2] = lengths.get(0, 1);
-    List<State> states = List.of(new State(start, 0b11, 0, 0));
+    start[2 * first + 2] = lengths.get(first, first + 1);
+    List<State> states = List.of(new State(start, 0b11L << first, 0, 0));
     for (int step = 2; step < n; step++) {
       List<State> next = new ArrayList<>();
       for (State state : states) {
@@ -58,7 +64,17 @@ final class Placing {
       states = next.size() <= KEPT ? next : List.copyOf(next.subList(0, KEPT));
     }
     boolean guessed = states.stream().anyMatch(state -> state.guesses() > 0);
-    return states.stream().limit(guessed ? RESULTS_GUESSED : RESULTS).map(state -> new Layout(state.place(), state.misfit())).toList();
+    return states.stream().limit(guessed ? RESULTS_GUESSED : RESULTS).map(Placing::layout).toList();
+  }
+
+  /** With corner 1 at the origin and corner 2 on the x axis. */
+  private static Layout layout(State state) {
+    double[] place = state.place().clone();
+    for (int i = 0; i < place.length; i++) {
+      place[i] -= state.place()[i % 2];
+    }
+    return new Layout(state.place()[0] == 0 && state.place()[1] == 0 && state.place()[3] == 0 ? place : Walk.turned(place),
+        state.misfit());
   }
 
   private void expand(State state, List<State> next) {
@@ -100,7 +116,7 @@ final class Placing {
         int at = Math.floorMod(c + way, n);
         int before = Math.floorMod(c + 2 * way, n);
         Turn turn = survey.walls().get(Math.floorMod(at - 1, n)).turn();
-        if (turn.isMeasured() && state.has(at) && state.has(before)) {
+        if (turn.isMeasured() && state.has(at) && state.has(before) && lengths.has(at, c)) {
           next.add(along(state, c, at, before, -way * turn.degrees().orElseThrow(), state.guesses()));
           return c;
         }
@@ -125,7 +141,7 @@ final class Placing {
       for (int way = -1; way <= 1; way += 2) {
         int at = Math.floorMod(c + way, n);
         int before = Math.floorMod(c + 2 * way, n);
-        if (state.has(at) && state.has(before)) {
+        if (state.has(at) && state.has(before) && lengths.has(at, c)) {
           Turn.Side side = survey.walls().get(Math.floorMod(at - 1, n)).turn().side();
           for (int degrees : GUESSES) {
             if (side != Turn.Side.RIGHT) {

@@ -39,10 +39,7 @@ final class Reporting {
   Calculated<SurveyReport> report() {
     List<Shapes.Shape> shapes = Shapes.of(survey, network);
     if (shapes.isEmpty()) {
-      note("survey-no-shape", Severity.WARNING, "no room has these walls and turns: going round once they must turn by 360°"
-          + " to the left in all, and no wall can be longer than all others together; look at the lengths and at which way"
-          + " each corner turns");
-      return report(List.of(), null, List.of());
+      return impossible();
     }
     Shapes.Shape best = shapes.get(0);
     List<Measured> stretched = stretched(best);
@@ -77,6 +74,17 @@ final class Reporting {
     working(room);
     checked(room, best);
     return report(shapes, room, misfits);
+  }
+
+  /** No room has these measurements: perhaps all but one fit. */
+  private Calculated<SurveyReport> impossible() {
+    List<Misfit> gross = GrossSlips.of(survey);
+    note("survey-no-shape", Severity.WARNING, gross.isEmpty()
+        ? "no room has these walls and turns: going round once they must turn by 360° to the left in all, and no wall can be"
+            + " longer than all others together; look at the lengths and at which way each corner turns"
+        : "no room has all of these measurements; without one of them the others fit");
+    gross.forEach(this::misfit);
+    return report(List.of(), null, gross);
   }
 
   private Calculated<SurveyReport> loose(Shapes.Shape shape) {

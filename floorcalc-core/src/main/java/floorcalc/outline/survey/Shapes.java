@@ -17,6 +17,9 @@ final class Shapes {
   /** The most shapes that are adjusted. */
   private static final int MOST = 24;
 
+  /** Layouts that are tried without a length. */
+  private static final int FEW = 3;
+
   /** One shape with its adjustment. */
   record Shape(Layout about, Adjustment adjustment, Layout layout) {}
 
@@ -31,6 +34,13 @@ final class Shapes {
   /** The possible shapes, the best fitting first; those that cross themselves only where no other fits; may be empty. */
   static List<Shape> of(Survey survey, SurveyNetwork network) {
     return new Shapes(survey, network).search();
+  }
+
+  /** The shapes without one of the lengths, walls first, then ties, of the few that fit best; the network must be without it, too. */
+  static List<Shape> without(Survey survey, SurveyNetwork others, int length) {
+    List<Layout> few = (survey.corners() == Survey.Corners.RIGHT_ANGLES ? Walk.layoutsWithout(survey, length)
+        : Placing.layoutsWithout(survey, length)).stream().filter(Layout::isSimple).limit(FEW).toList();
+    return possible(new Shapes(survey, others).adjusted(few));
   }
 
   private List<Shape> search() {

@@ -74,8 +74,12 @@ final class SurveyNetwork {
 
   /** The same network without one of its measurements. */
   SurveyNetwork without(Measured measured) {
+    return without(observations.indexOf(measured.result().observation()));
+  }
+
+  /** The same network without a measurement, counted from 0: walls, ties, turns. */
+  SurveyNetwork without(int i) {
     SurveyNetwork others = new SurveyNetwork(this);
-    int i = observations.indexOf(measured.result().observation());
     others.observations.remove(i);
     others.kinds.remove(i);
     others.ends.remove(i);
@@ -87,6 +91,11 @@ final class SurveyNetwork {
     SurveyNetwork more = new SurveyNetwork(this);
     more.length(Measured.Kind.TIE, from, to, length, deviation);
     return more;
+  }
+
+  /** A measurement, counted from 0: walls, ties, turns. */
+  Observation observation(int i) {
+    return observations.get(i);
   }
 
   private Network network(Layout about, Held first, Held second) {

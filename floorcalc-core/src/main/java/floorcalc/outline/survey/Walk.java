@@ -1,5 +1,7 @@
 package floorcalc.outline.survey;
 
+import floorcalc.measure.Length;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -63,6 +65,33 @@ final class Walk {
     }
     layouts.sort(Comparator.comparingDouble(Layout::misfit));
     return layouts.size() <= KEPT ? layouts : List.copyOf(layouts.subList(0, KEPT));
+  }
+
+  /** The same without one of the lengths, walls first, then ties: a wall is as long as it takes to close; none if its turns are not all said. */
+  static List<Layout> layoutsWithout(Survey survey, int length) {
+    double[] turns = turns(survey);
+    if (length >= survey.size()) {
+      return layouts(survey);
+    }
+    for (double turn : turns) {
+      if (Double.isNaN(turn)) {
+        return List.of();
+      }
+    }
+    double heading = 0;
+    for (int i = 1; i <= length; i++) {
+      heading += turns[i];
+    }
+    double[] path = path(survey, turns);
+    double tooFar = path[path.length - 2] * cos(heading) + path[path.length - 1] * sin(heading);
+    List<SurveyWall> walls = new ArrayList<>(survey.walls());
+    SurveyWall wall = walls.get(length);
+    Length closing = wall.length().minus(Length.fromMillimetres(tooFar, RoundingMode.HALF_EVEN));
+    if (!closing.isPositive()) {
+      return List.of();
+    }
+    walls.set(length, new SurveyWall(closing, wall.turn(), wall.rise()));
+    return layouts(Survey.of(walls).withCorners(survey.corners()));
   }
 
   /** Where the walk goes, n + 1 places, the last of which should be the first. */
