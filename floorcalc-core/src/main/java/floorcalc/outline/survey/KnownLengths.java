@@ -32,7 +32,7 @@ final class KnownLengths {
     }
     for (int i = 0; i < n; i++) {
       Turn turn = survey.walls().get(i).turn();
-      if (turn.isMeasured()) {
+      if (turn.isMeasured() && i != leftOut && (i + 1) % n != leftOut) {
         double in = survey.walls().get(i).length().toMillimetres();
         double out = survey.walls().get((i + 1) % n).length().toMillimetres();
         int to = (i + 2) % n;

@@ -62,6 +62,11 @@ record Layout(double[] place, double misfit) {
     return new Layout(other, misfit);
   }
 
+  /** This or its mirror image, whichever has the room on the left. */
+  Layout leftHanded() {
+    return area() < 0 ? mirrored() : this;
+  }
+
   boolean isNear(Layout other, double within) {
     for (int i = 0; i < place.length; i++) {
       if (StrictMath.abs(place[i] - other.place[i]) > within) {

@@ -39,12 +39,13 @@ final class Reporting {
   Calculated<SurveyReport> report() {
     List<Shapes.Shape> shapes = Shapes.of(survey, network);
     if (shapes.isEmpty()) {
-      return impossible();
+      return impossible(GrossSlips.of(survey));
     }
     Shapes.Shape best = shapes.get(0);
     List<Measured> stretched = stretched(best);
     if (!stretched.isEmpty() && isOdd(best)) {
-      return outOfReach(stretched, List.of());
+      List<Misfit> gross = GrossSlips.of(survey);
+      return gross.isEmpty() ? outOfReach(stretched, List.of()) : impossible(gross);
     }
     if (best.adjustment().looseness() > 0) {
       return loose(best);
@@ -77,8 +78,7 @@ final class Reporting {
   }
 
   /** No room has these measurements: perhaps all but one fit. */
-  private Calculated<SurveyReport> impossible() {
-    List<Misfit> gross = GrossSlips.of(survey);
+  private Calculated<SurveyReport> impossible(List<Misfit> gross) {
     note("survey-no-shape", Severity.WARNING, gross.isEmpty()
         ? "no room has these walls and turns: going round once they must turn by 360° to the left in all, and no wall can be"
             + " longer than all others together; look at the lengths and at which way each corner turns"

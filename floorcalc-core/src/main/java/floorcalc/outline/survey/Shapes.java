@@ -16,7 +16,6 @@ final class Shapes {
   private static final int SKETCHES = 30;
   /** The most shapes that are adjusted. */
   private static final int MOST = 24;
-
   /** Layouts that are tried without a length. */
   private static final int FEW = 3;
 
@@ -39,7 +38,7 @@ final class Shapes {
   /** The shapes without one of the lengths, walls first, then ties, of the few that fit best; the network must be without it, too. */
   static List<Shape> without(Survey survey, SurveyNetwork others, int length) {
     List<Layout> few = (survey.corners() == Survey.Corners.RIGHT_ANGLES ? Walk.layoutsWithout(survey, length)
-        : Placing.layoutsWithout(survey, length)).stream().filter(Layout::isSimple).limit(FEW).toList();
+        : Placing.layoutsWithout(survey, length)).stream().filter(Layout::isSimple).limit(FEW).map(Layout::leftHanded).toList();
     return possible(new Shapes(survey, others).adjusted(few));
   }
 
@@ -52,7 +51,7 @@ final class Shapes {
     List<Layout> sketches = new ArrayList<>();
     Layout any = null;
     for (Layout rough : Placing.layouts(survey)) {
-      Layout fit = quick.from(rough.area() < 0 ? rough.mirrored() : rough).orElse(null);
+      Layout fit = quick.from(rough.leftHanded()).orElse(null);
       if (fit == null) {
         continue;
       }
