@@ -13,7 +13,7 @@ import java.util.List;
  */
 final class GrossSlips {
   /** Of surveys with more lengths it would take long. */
-  private static final int MOST_LENGTHS = 120;
+  private static final int MOST_LENGTHS = 40;
 
   private final Survey survey;
   private final SurveyNetwork network;

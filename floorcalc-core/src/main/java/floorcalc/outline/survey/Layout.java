@@ -5,7 +5,7 @@ import java.util.Arrays;
 /** Where the corners of a room may lie, in millimetres: x and y of each in turn. */
 record Layout(double[] place, double misfit) {
   /** A turn smaller than this, in degrees, does not contradict what was said of its side. */
-  private static final double STRAIGHT = 10;
+  private static final double STRAIGHT = 3;
 
   int size() {
     return place.length / 2;

@@ -15,6 +15,9 @@ final class Placing {
   /** How many are handed on, if each corner follows from what was measured and if some were guessed. */
   private static final int RESULTS = 24;
   private static final int RESULTS_GUESSED = 120;
+  /** Of rooms with more corners than this fewer are handed on: to fit one takes a time that grows with their cube. */
+  private static final int MANY_CORNERS = 12;
+  private static final int FEWEST_RESULTS = 8;
   /** Turns that are tried where nothing fixes a corner: rooms have these more than others. */
   private static final int[] GUESSES = {90, 45, 135};
   /** A length that is off by more than this many standard deviations counts no more: one slip must not decide. */
@@ -64,7 +67,11 @@ final class Placing {
       states = next.size() <= KEPT ? next : List.copyOf(next.subList(0, KEPT));
     }
     boolean guessed = states.stream().anyMatch(state -> state.guesses() > 0);
-    return states.stream().limit(guessed ? RESULTS_GUESSED : RESULTS).map(Placing::layout).toList();
+    return states.stream().limit(handedOn(guessed ? RESULTS_GUESSED : RESULTS)).map(Placing::layout).toList();
+  }
+
+  private int handedOn(int most) {
+    return n <= MANY_CORNERS ? most : Math.max(FEWEST_RESULTS, most * MANY_CORNERS * MANY_CORNERS / (n * n));
   }
 
   /** With corner 1 at the origin and corner 2 on the x axis. */
