@@ -226,6 +226,32 @@ class SurveyReportTest {
     });
   }
 
+  /** 24 corners on a ring of 10 m with each one's ties to the next but one: each could be mirrored, and only one is a room. */
+  @Test
+  void manyCornersAreOneRoom() {
+    double[] place = new double[48];
+    for (int i = 0; i < 24; i++) {
+      double radius = i % 2 == 0 ? 10_000 : 9_800;
+      place[2 * i] = radius * Math.cos(2 * Math.PI * i / 24);
+      place[2 * i + 1] = radius * Math.sin(2 * Math.PI * i / 24);
+    }
+    Layout ring = new Layout(place, 0);
+    List<SurveyWall> walls = new ArrayList<>();
+    List<Tie> ties = new ArrayList<>();
+    for (int i = 0; i < 24; i++) {
+      walls.add(SurveyWall.of(rounded(ring.distance(i, (i + 1) % 24))).then(ring.turn((i + 1) % 24) > 0 ? Turn.LEFT : Turn.RIGHT));
+      ties.add(new Tie(i + 1, (i + 2) % 24 + 1, rounded(ring.distance(i, (i + 2) % 24))));
+    }
+    SurveyedRoom room = SurveyReport.of(Survey.of(walls).withTies(ties)).value().room().orElseThrow();
+    // 24 triangles from the middle: 24 * 1/2 * 10 * 9.8 * sin 15 deg = 304.3711 m2; lengths are rounded to a millimetre
+    assertThat(room.area().toSquareMillimetres() / 1e6).isCloseTo(304.37, within(0.1));
+    assertThat(room.redundancy()).isEqualTo(48 - 45);
+  }
+
+  private static Length rounded(double millimetres) {
+    return Length.ofMillimetres(Math.round(millimetres));
+  }
+
   @Test
   void badInputIsRefused() {
     assertThatThrownBy(() -> walls(4000, 3000)).hasMessage("a survey needs from 3 to 60 walls, but has 2");
