@@ -52,7 +52,8 @@ final class QuickFit {
       Optimum best = new LevenbergMarquardtOptimizer().withCostRelativeTolerance(CLOSE).withParameterRelativeTolerance(CLOSE)
           .optimize(new LeastSquaresBuilder().start(start).target(new double[lengths.size() + turns.size()])
               .model(model()).maxEvaluations(MOST_STEPS).maxIterations(MOST_STEPS).build());
-      double[] place = place(best.getPoint());
+      RealVector point = best.getPoint();
+      double[] place = place(point.getEntry(0) < 0 ? point.mapMultiply(-1) : point);
       double cost = best.getCost() * best.getCost();
       return Double.isFinite(cost) ? Optional.of(new Layout(place, cost)) : Optional.empty();
     } catch (MathIllegalStateException tooManySteps) {

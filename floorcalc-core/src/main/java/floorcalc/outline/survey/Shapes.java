@@ -50,6 +50,8 @@ final class Shapes {
     List<Layout> fits = new ArrayList<>();
     List<Layout> sketches = new ArrayList<>();
     Layout any = null;
+    // A shape that is folded flat somewhere looks loose though its measurements fix others: one that is fixed decides.
+    boolean rigid = false;
     for (Layout rough : Placing.layouts(survey)) {
       Layout fit = quick.from(rough.leftHanded()).orElse(null);
       if (fit == null) {
@@ -57,16 +59,17 @@ final class Shapes {
       }
       if (isRoom(fit) && isNew(fit, fits)) {
         fits.add(fit);
-        if (sketches.isEmpty() ? fit.isSimple() && fits(fit) && isLoose(fit) : fit.isSimple() && fits(fit)) {
+        if (!rigid && fit.isSimple() && fits(fit)) {
+          rigid = !isLoose(fit);
           sketches.add(fit);
         }
-        if (sketches.size() == SKETCHES) {
+        if (!rigid && sketches.size() == SKETCHES) {
           break;
         }
       }
       any = any == null || fit.misfit() < any.misfit() ? fit : any;
     }
-    if (!sketches.isEmpty()) {
+    if (!rigid && !sketches.isEmpty()) {
       return adjusted(List.of(sketches.stream().min(Comparator.comparingDouble(Layout::oddness)).orElseThrow()));
     }
     if (fits.isEmpty()) {
@@ -109,9 +112,6 @@ final class Shapes {
       if (adjusted.isAtRest() && isRoom(result) && shapes.stream().noneMatch(shape -> shape.layout().isNear(result, SAME))) {
         shapes.add(new Shape(about, adjusted, result));
       }
-      if (adjusted.looseness() > 0 && !shapes.isEmpty()) {
-        break;
-      }
     }
     List<Shape> sound = shapes.stream().filter(shape -> shape.layout().isSimple()).toList();
     return sound.isEmpty() ? shapes : sound;
@@ -135,6 +135,8 @@ final class Shapes {
       return sorted;
     }
     double limit = StrictMath.sqrt(sorted.get(0).adjustment().squares()) + AS_GOOD;
-    return sorted.stream().filter(shape -> StrictMath.sqrt(shape.adjustment().squares()) <= limit).toList();
+    int looseness = sorted.get(0).adjustment().looseness();
+    return sorted.stream().filter(shape -> StrictMath.sqrt(shape.adjustment().squares()) <= limit
+        && shape.adjustment().looseness() == looseness).toList();
   }
 }
