@@ -12,7 +12,6 @@ import floorcalc.working.Finding;
 import floorcalc.working.Judgement;
 import floorcalc.working.Outcome;
 import floorcalc.working.Source;
-import floorcalc.working.Standing;
 import floorcalc.working.Worked;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,9 +21,6 @@ import java.util.stream.Collectors;
 
 /** Says of each surveyed room of a job how far its measurements can be trusted. */
 final class SurveyChecks {
-  private static final Source LIMIT = new Source("A testing procedure for use in geodetic networks", "Netherlands"
-      + " Geodetic Commission", 1968, "tests of single observations, 99.9 % point", Standing.FROM_MEMORY);
-
   private SurveyChecks() {}
 
   /** The plan with the surveys' judgements among its checks, what was noticed among its findings, and their working. */
@@ -58,7 +54,7 @@ final class SurveyChecks {
     boolean fits = normalised(worst) <= Misfit.LIMIT;
     return List.of(checked, new Check(name, new Judgement("survey-fits", "measurements fit each other", worst.name(),
         String.format(Locale.ROOT, "greatest normalised residual %.2f", normalised(worst)), "at most " + Misfit.LIMIT,
-        fits ? Outcome.MET : Outcome.NOT_MET, LIMIT, fits ? "" : again)));
+        fits ? Outcome.MET : Outcome.NOT_MET, Misfit.SOURCE, fits ? "" : again)));
   }
 
   private static double normalised(Measured measured) {

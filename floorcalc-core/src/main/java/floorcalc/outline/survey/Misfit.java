@@ -1,5 +1,7 @@
 package floorcalc.outline.survey;
 
+import floorcalc.working.Source;
+import floorcalc.working.Standing;
 import java.io.Serializable;
 import java.util.List;
 
@@ -14,6 +16,10 @@ public record Misfit(List<Suspect> oneOf) implements Serializable {
    * 99.9 % point of the normal distribution, as used for tests of single observations (Baarda 1968, from memory).
    */
   public static final double LIMIT = 3.29;
+
+  /** Whose limit that is. */
+  public static final Source SOURCE = new Source("A testing procedure for use in geodetic networks", "Netherlands"
+      + " Geodetic Commission", 1968, "tests of single observations, 99.9 % point", Standing.FROM_MEMORY);
 
   /**
    * Checks that something is under suspicion.

@@ -225,7 +225,16 @@ final class Reporting {
   }
 
   private void note(String code, Severity severity, String where, String message) {
-    findings.add(new Finding(code, severity, where, message, Source.DEFINITION));
+    findings.add(new Finding(code, severity, where, message, source(code)));
+  }
+
+  /** Whose bound it is that a finding goes by. */
+  private static Source source(String code) {
+    return switch (code) {
+      case "survey-misfit" -> Misfit.SOURCE;
+      case "survey-closes-badly", "survey-weakly-checked" -> Source.COMMON_PRACTICE;
+      default -> Source.DEFINITION;
+    };
   }
 
   private static String squareMetres(double squareMillimetres) {
