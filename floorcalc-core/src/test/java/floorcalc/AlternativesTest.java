@@ -83,7 +83,7 @@ class AlternativesTest {
     FloorPlan other = new FloorPlan(plan.title(), plan.bays(), plan.boards(), new Order(boards, boards, 0, packs, 6 * packs),
         plan.ledger(), plan.materials(), plan.profiles(), plan.checks(), plan.compromises(), plan.findings(), plan.cautions(),
         plan.working(), Optional.of(new PlanFigures(Optional.of(Length.ofMillimetres(offset)), patterns, 0, cuts,
-            Length.ofMillimetres(leftover))));
+            Length.ofMillimetres(leftover))), List.of());
     return new Alternative(Length.ofMillimetres(asked), 0, other);
   }
 

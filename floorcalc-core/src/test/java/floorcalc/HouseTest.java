@@ -58,20 +58,26 @@ class HouseTest {
     arrows.put("rows", Set.of("measure", "working", "rules", "outline"));
     arrows.put("joints", Set.of("measure", "working", "rules"));
     arrows.put("boards", Set.of("measure", "working", "rules", "joints"));
-    arrows.put("materials", Set.of("measure", "working", "rules", "boards"));
+    arrows.put("bays", Set.of("measure", "working", "rules", "outline"));
+    arrows.put("transitions", Set.of("measure", "working", "rules", "outline"));
+    arrows.put("fittings", Set.of("measure", "working", "rules", "outline"));
     arrows.put("trims", Set.of("measure", "working", "rules"));
+    arrows.put("materials", Set.of("measure", "working", "rules", "outline", "boards", "trims", "bays"));
     arrows.put("moisture", Set.of("measure", "working", "outline"));
     arrows.put("movement", Set.of("measure", "working", "rules", "outline", "moisture"));
     arrows.put("flatness", Set.of("measure", "working", "outline"));
     arrows.put("site", Set.of("measure", "working", "rules", "outline", "boards", "moisture", "movement", "flatness"));
-    arrows.put("plan", Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials", "site"));
+    arrows.put("plan", Set.of("measure", "working", "rules", "outline", "bays", "transitions", "fittings", "rows", "joints",
+        "boards", "materials", "site"));
     arrows.put("laying",
-        Set.of("measure", "working", "rules", "outline", "rows", "joints", "boards", "materials", "plan"));
+        Set.of("measure", "working", "rules", "outline", "bays", "rows", "joints", "boards", "materials", "plan"));
     // The audit shares no arithmetic with what it checks. A job hands out its boards and a plan its ledger: it reads
     // these two values and nothing else of their packages (see AuditIndependenceTest).
-    arrows.put("audit", Set.of("measure", "working", "rules", "outline", "boards", "materials", "plan"));
+    arrows.put("audit", Set.of("measure", "working", "rules", "outline", "bays", "boards", "materials", "plan"));
+    arrows.put("finishing", Set.of("measure", "working", "rules", "outline", "bays", "transitions", "fittings", "rows", "joints",
+        "boards", "materials", "trims", "moisture", "movement", "flatness", "site", "plan"));
     // A job hands out its boards, whose width tells a sawn edge from a factory edge.
-    arrows.put("drawing", Set.of("measure", "working", "rules", "outline", "flatness", "boards", "plan"));
+    arrows.put("drawing", Set.of("measure", "working", "rules", "outline", "bays", "fittings", "flatness", "boards", "plan"));
     return arrows;
   }
 

@@ -75,7 +75,7 @@ public final class FloorLaying {
     PlanFigures figures = Figures.of(laying, breaches.layouts);
     return new FloorPlan(job.title(), bays, maker.boards(), order.order(), order.ledger(), order.materials(), List.of(),
         Checks.of(laying, breaches, figures), breaches.found, findings, Cautions.of(job), working,
-        Optional.of(figures));
+        Optional.of(figures), List.of());
   }
 
   private static List<Finding> about(String where, List<Finding> findings) {

@@ -85,6 +85,16 @@ public final class Point implements Comparable<Point>, Serializable {
     return y;
   }
 
+  /**
+   * Returns how far another point is away.
+   *
+   * @param other the other point, not null, at most 4600 km away along x and along y
+   * @return the distance, rounded to the nearest nanometre; not negative
+   */
+  public Length distanceTo(Point other) {
+    return Length.ofNanometres(Exact.roundedLength(Math.subtractExact(other.x, x), Math.subtractExact(other.y, y)));
+  }
+
   /** Orders by x, then by y. */
   @Override
   public int compareTo(Point other) {

@@ -1,5 +1,6 @@
 package floorcalc.plan;
 
+import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.BoardGoods;
 import floorcalc.boards.OffcutUse;
 import floorcalc.boards.SearchEffort;
@@ -24,6 +25,7 @@ public final class FloorJob {
   private final SearchEffort effort;
   private final RowWay rowWay;
   private final JointPattern pattern;
+  private final ThroughBreaks throughBreaks;
   private final List<Room> rooms;
 
   private FloorJob(Builder builder) {
@@ -35,6 +37,7 @@ public final class FloorJob {
     this.effort = builder.effort;
     this.rowWay = builder.rowWay;
     this.pattern = builder.pattern;
+    this.throughBreaks = builder.throughBreaks;
     this.rooms = List.copyOf(builder.rooms);
     if (rooms.isEmpty()) {
       throw new IllegalArgumentException("a job needs at least one room");
@@ -129,6 +132,15 @@ public final class FloorJob {
   }
 
   /**
+   * Returns how the rows of the bays of a room lie to each other.
+   *
+   * @return the way, not null
+   */
+  public ThroughBreaks throughBreaks() {
+    return throughBreaks;
+  }
+
+  /**
    * Returns the rooms in laying order.
    *
    * @return an unmodifiable list, not null, not empty
@@ -189,6 +201,7 @@ public final class FloorJob {
     builder.effort = effort;
     builder.rowWay = rowWay;
     builder.pattern = pattern;
+    builder.throughBreaks = throughBreaks;
     builder.rooms.addAll(rooms);
     return builder;
   }
@@ -203,6 +216,7 @@ public final class FloorJob {
     private SearchEffort effort = SearchEffort.FULL;
     private RowWay rowWay = RowWay.AS_NEEDED;
     private JointPattern pattern = JointPattern.FREE;
+    private ThroughBreaks throughBreaks = ThroughBreaks.EACH_BAY_ITS_OWN;
     private final List<Room> rooms = new ArrayList<>();
 
     private Builder(String title, BoardGoods board) {
@@ -274,6 +288,17 @@ public final class FloorJob {
      */
     public Builder pattern(JointPattern joints) {
       this.pattern = Objects.requireNonNull(joints, "joints");
+      return this;
+    }
+
+    /**
+     * Sets how the rows of the bays of a room lie to each other; each bay for itself if not set.
+     *
+     * @param way the way, not null
+     * @return this builder, not null
+     */
+    public Builder throughBreaks(ThroughBreaks way) {
+      this.throughBreaks = Objects.requireNonNull(way, "way");
       return this;
     }
 

@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param working the working of the key figures, not null
  * @param figures what tells this plan apart from others that take as many packs; empty for a plan that was not made by this
  *     library; not null
+ * @param breaks the expansion breaks between the bays of a room, room by room; not null
  */
 public record FloorPlan(
     String title,
@@ -40,7 +41,8 @@ public record FloorPlan(
     List<Finding> findings,
     List<String> cautions,
     List<Worked> working,
-    Optional<PlanFigures> figures) {
+    Optional<PlanFigures> figures,
+    List<RoomBreak> breaks) {
   /** Checks that no part is null and copies the lists given. */
   public FloorPlan {
     Objects.requireNonNull(title, "title");
@@ -56,10 +58,11 @@ public record FloorPlan(
     cautions = List.copyOf(cautions);
     working = List.copyOf(working);
     Objects.requireNonNull(figures, "figures");
+    breaks = List.copyOf(breaks);
   }
 
   /**
-   * Makes a plan without figures, as one made by hand.
+   * Makes a plan without figures and without breaks, as one made by hand.
    *
    * @param title the job's title, not null
    * @param bays the bays in laying order, not null
@@ -78,7 +81,29 @@ public record FloorPlan(
       List<MaterialLine> materials, List<Profile> profiles, List<Check> checks, List<Compromise> compromises,
       List<Finding> findings, List<String> cautions, List<Worked> working) {
     this(title, bays, boards, order, ledger, materials, profiles, checks, compromises, findings, cautions, working,
-        Optional.empty());
+        Optional.empty(), List.of());
+  }
+
+  /**
+   * Returns the same plan with expansion breaks in place of those that it has.
+   *
+   * @param others the breaks, not null
+   * @return the plan, not null
+   */
+  public FloorPlan withBreaks(List<RoomBreak> others) {
+    return new FloorPlan(title, bays, boards, order, ledger, materials, profiles, checks, compromises, findings, cautions,
+        working, figures, others);
+  }
+
+  /**
+   * Returns the same plan with transition profiles in place of those that it has.
+   *
+   * @param others the profiles, not null
+   * @return the plan, not null
+   */
+  public FloorPlan withProfiles(List<Profile> others) {
+    return new FloorPlan(title, bays, boards, order, ledger, materials, others, checks, compromises, findings, cautions,
+        working, figures, breaks);
   }
 
   /**
@@ -97,6 +122,6 @@ public record FloorPlan(
     List<Worked> allWorking = new ArrayList<>(working);
     allWorking.addAll(worked);
     return new FloorPlan(title, bays, boards, order, ledger, materials, profiles, allChecks, compromises, allFindings,
-        cautions, allWorking, figures);
+        cautions, allWorking, figures, breaks);
   }
 }

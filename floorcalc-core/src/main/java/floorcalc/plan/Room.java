@@ -1,5 +1,6 @@
 package floorcalc.plan;
 
+import floorcalc.bays.ExpansionBreak;
 import floorcalc.outline.Outline;
 import floorcalc.outline.survey.SurveyReport;
 import floorcalc.site.SiteReadings;
@@ -20,9 +21,11 @@ import java.util.stream.Collectors;
  * @param subfloor what the floor is laid on, not null
  * @param site what was read on site, not null
  * @param survey the measurements that the outline follows from, if it does; not null
+ * @param breaks its expansion breaks if the job fixes them, an empty list for none at all; where the job says nothing they are
+ *     looked for; not null
  */
 public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pipes, Subfloor subfloor, SiteReadings site,
-    Optional<Calculated<SurveyReport>> survey) {
+    Optional<Calculated<SurveyReport>> survey, Optional<List<ExpansionBreak>> breaks) {
   /** Checks that no part is null and that the name is not blank. */
   public Room {
     if (Objects.requireNonNull(name, "name").isBlank()) {
@@ -34,6 +37,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
     Objects.requireNonNull(subfloor, "subfloor");
     Objects.requireNonNull(site, "site");
     Objects.requireNonNull(survey, "survey");
+    breaks = breaks.map(List::copyOf);
   }
 
   /**
@@ -45,7 +49,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    */
   public static Room of(String name, Outline outline) {
     return new Room(name, outline, List.of(), List.of(), Subfloor.NOT_STATED, SiteReadings.NONE,
-        Optional.empty());
+        Optional.empty(), Optional.empty());
   }
 
   /**
@@ -68,7 +72,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withDoors(List<Door> openings) {
-    return new Room(name, outline, openings, pipes, subfloor, site, survey);
+    return new Room(name, outline, openings, pipes, subfloor, site, survey, breaks);
   }
 
   /**
@@ -78,7 +82,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withPipes(List<Pipe> risers) {
-    return new Room(name, outline, doors, risers, subfloor, site, survey);
+    return new Room(name, outline, doors, risers, subfloor, site, survey, breaks);
   }
 
   /**
@@ -88,7 +92,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSubfloor(Subfloor base) {
-    return new Room(name, outline, doors, pipes, base, site, survey);
+    return new Room(name, outline, doors, pipes, base, site, survey, breaks);
   }
 
   /**
@@ -98,7 +102,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSite(SiteReadings readings) {
-    return new Room(name, outline, doors, pipes, subfloor, readings, survey);
+    return new Room(name, outline, doors, pipes, subfloor, readings, survey, breaks);
   }
 
   /**
@@ -109,6 +113,16 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSurvey(Calculated<SurveyReport> measured) {
-    return new Room(name, outline, doors, pipes, subfloor, site, Optional.of(measured));
+    return new Room(name, outline, doors, pipes, subfloor, site, Optional.of(measured), breaks);
+  }
+
+  /**
+   * Returns the same room with the expansion breaks that it shall have, in place of those that would be found.
+   *
+   * @param chosen the breaks, empty for none, not null
+   * @return the room, not null
+   */
+  public Room withBreaks(List<ExpansionBreak> chosen) {
+    return new Room(name, outline, doors, pipes, subfloor, site, survey, Optional.of(chosen));
   }
 }

@@ -55,8 +55,36 @@ public final class LayingRules implements Serializable {
   public static final RuleKey<Length> MAXIMUM_RUN_ACROSS = length("maximumRun.acrossBoards",
       "widest bay across the boards", 500, 1_000_000, "give the widest floor without an expansion break");
 
+  /**
+   * The whole width of the gap of an expansion break, 0 to 200 mm. With 0 mm it has no width of its own: each of the two bays
+   * keeps its expansion gap to the middle of the break.
+   */
+  public static final RuleKey<Length> BREAK_GAP = length("breakGap",
+      "gap of an expansion break in all, 0 mm for an expansion gap on either side of its middle", 0, 200,
+      "give the gap that the profile covers, 0 mm for an expansion gap on either side");
+
+  /**
+   * How deep an inner corner may lie inside the line across its recess without a break: 0 to 1000 m, 0 for a break at every inner
+   * corner. Something fixed in a recess is reached by what shrinks towards the far end of a bay; a recess of 500 mm gives way
+   * by 0.75 mm at 1.5 mm per metre, the rate by which NF DTU 51.11 clause 8.2 sizes its gaps, and any gap covers that.
+   */
+  public static final RuleKey<Length> DEEPEST_RECESS = length("deepestRecess",
+      "deepest recess that a bay may have without a break", 0, 1_000_000,
+      "give how far an inner corner may lie inside the bay, 0 mm for a break at each");
+
+  /** The widest column, hearth or island, by its smaller width, that may stand in a bay without a break: 0 to 1000 m. */
+  public static final RuleKey<Length> WIDEST_VOID = length("widestVoid",
+      "widest column, hearth or island that a bay may lie round without a break, by its smaller width", 0, 1_000_000,
+      "give the smaller width of the widest that the floor may lie round");
+
+  /** Whether a floor has a break at each doorway that it could run through. */
+  public static final RuleKey<AtDoorways> AT_DOORWAYS = new RuleKey<>("atDoorways",
+      "floor at a doorway that it could run through", AtDoorways.class, AtDoorways.RUN_THROUGH, AtDoorways.BREAK,
+      "give one of the two");
+
   private static final List<RuleKey<?>> KEYS = List.of(EXPANSION_GAP, MINIMUM_ROW_WIDTH, MINIMUM_END_PIECE,
-      MINIMUM_JOINT_OFFSET, SAW_KERF, SPARE_SHARE, MAXIMUM_RUN_ALONG, MAXIMUM_RUN_ACROSS);
+      MINIMUM_JOINT_OFFSET, SAW_KERF, SPARE_SHARE, MAXIMUM_RUN_ALONG, MAXIMUM_RUN_ACROSS, BREAK_GAP, DEEPEST_RECESS,
+      WIDEST_VOID, AT_DOORWAYS);
 
   private static final long serialVersionUID = 1L;
 

@@ -30,6 +30,10 @@ final class Published {
     job.put(LayingRules.SPARE_SHARE, new BigDecimal("0.02"), PRACTICE);
     job.put(LayingRules.MAXIMUM_RUN_ALONG, Length.ofMillimetres(12_000), PRACTICE);
     job.put(LayingRules.MAXIMUM_RUN_ACROSS, Length.ofMillimetres(8_000), PRACTICE);
+    job.put(LayingRules.BREAK_GAP, Length.ZERO, PRACTICE);
+    job.put(LayingRules.DEEPEST_RECESS, Length.ofMillimetres(500), PRACTICE);
+    job.put(LayingRules.WIDEST_VOID, Length.ofMillimetres(1_000), PRACTICE);
+    job.put(LayingRules.AT_DOORWAYS, AtDoorways.BREAK, PRACTICE);
   }
 
   /** Floating multilayer parquet: gap by the largest dimension, width across the boards for boards under 20 mm. */

@@ -17,7 +17,8 @@ public final class RuleSet {
   /**
    * What many layers do; no published source was found for these figures: gap 10 mm; first and last row at least 70 mm;
    * start and end piece and joint offset at least 500 mm for boards of 15 mm and thicker, 300 mm for thinner; kerf
-   * 3 mm; spare boards 2 %; bays up to 12 m along and 8 m across the boards.
+   * 3 mm; spare boards 2 %; bays up to 12 m along and 8 m across the boards; a break at each doorway and where a recess is deeper
+   * than 500 mm or a void wider than 1 m, an expansion gap on either side of its middle.
    * <p>
    * Figures are in use for boards of 15 mm and for boards of 10 mm. A board between the two is treated as the thinner
    * one, down to the last nanometre below 15 mm: a value in between would be nobody's practice.

@@ -31,7 +31,7 @@ class LayingRulesTest {
   void everyRuleHasAValueInOrder() {
     assertThat(RULES.all()).map(value -> value.key().name()).containsExactly("expansionGap", "minimumRowWidth",
         "minimumEndPiece", "minimumJointOffset", "sawKerf", "spareShare", "maximumRun.alongBoards",
-        "maximumRun.acrossBoards");
+        "maximumRun.acrossBoards", "breakGap", "deepestRecess", "widestVoid", "atDoorways");
     assertThat(LayingRules.keys()).map(RuleKey::name)
         .containsExactlyElementsOf(RULES.all().stream().map(value -> value.key().name()).toList());
   }
@@ -46,6 +46,9 @@ class LayingRulesTest {
       "sawKerf                | 30 mm    | sawKerf must be from 0 mm to 20 mm, but was 30 mm; give the thickness of the cut that the blade makes",
       "maximumRun.alongBoards | 12 mm    | maximumRun.alongBoards must be from 500 mm to 1000000 mm, but was 12 mm; give the longest floor without an expansion break",
       "maximumRun.acrossBoards| 8 mm     | maximumRun.acrossBoards must be from 500 mm to 1000000 mm, but was 8 mm; give the widest floor without an expansion break",
+      "breakGap               | 201 mm   | breakGap must be from 0 mm to 200 mm, but was 201 mm; give the gap that the profile covers, 0 mm for an expansion gap on either side",
+      "deepestRecess          | -1 mm    | deepestRecess must be from 0 mm to 1000000 mm, but was -1 mm; give how far an inner corner may lie inside the bay, 0 mm for a break at each",
+      "widestVoid             | 1001 m   | widestVoid must be from 0 mm to 1000000 mm, but was 1001000 mm; give the smaller width of the widest that the floor may lie round",
   })
   void lengthsOutOfBoundsAreRefused(String key, String value, String message) {
     assertThatThrownBy(() -> put(LayingRules.key(key), value)).isInstanceOf(IllegalArgumentException.class)
@@ -83,7 +86,7 @@ class LayingRulesTest {
     assertThat(LayingRules.key("sawKerf")).isSameAs(LayingRules.SAW_KERF);
     assertThatThrownBy(() -> LayingRules.key("gap")).hasMessage("there is no rule 'gap'; the rules are: expansionGap,"
         + " minimumRowWidth, minimumEndPiece, minimumJointOffset, sawKerf, spareShare, maximumRun.alongBoards,"
-        + " maximumRun.acrossBoards");
+        + " maximumRun.acrossBoards, breakGap, deepestRecess, widestVoid, atDoorways");
   }
 
   @Test
@@ -98,7 +101,7 @@ class LayingRulesTest {
   @Test
   void textListsEachRuleWithItsSource() {
     assertThat(RULES.toString()).startsWith("common practice\n  expansionGap = 10 mm (common practice, no source)\n")
-        .endsWith("\n  maximumRun.acrossBoards = 8000 mm (common practice, no source)")
+        .endsWith("\n  atDoorways = a break (common practice, no source)")
         .contains("\n  spareShare = 0.02 (common practice, no source)\n");
   }
 }

@@ -31,6 +31,10 @@ class RuleSetTest {
     assertThat(rules.value(LayingRules.SPARE_SHARE)).isEqualTo(new BigDecimal("0.02"));
     assertThat(rules.value(LayingRules.MAXIMUM_RUN_ALONG)).isEqualTo(len("12 m"));
     assertThat(rules.value(LayingRules.MAXIMUM_RUN_ACROSS)).isEqualTo(len("8 m"));
+    assertThat(rules.value(LayingRules.BREAK_GAP)).isEqualTo(Length.ZERO);
+    assertThat(rules.value(LayingRules.DEEPEST_RECESS)).isEqualTo(len("500 mm"));
+    assertThat(rules.value(LayingRules.WIDEST_VOID)).isEqualTo(len("1 m"));
+    assertThat(rules.value(LayingRules.AT_DOORWAYS)).isEqualTo(AtDoorways.BREAK);
     assertThat(rules.all()).allSatisfy(rule -> assertThat(rule.source()).isEqualTo(Source.COMMON_PRACTICE));
   }
 

@@ -57,7 +57,7 @@ final class RoomReader {
       return Optional.empty();
     }
     Optional<Room> room = shape.map(found -> new Room(name.orElseThrow(), found.outline(), doors, pipes, subfloor, site,
-        found.survey()));
+        found.survey(), Optional.empty()));
     return Optional.of(new Read(name.orElseThrow(), room, read.survey(), fields));
   }
 }

@@ -1,0 +1,8 @@
+/**
+ * Where a floor is split so that each part of it can move: expansion breaks, and the bays between them.
+ * <p>
+ * A floor that is not fixed swells and shrinks as one piece. A bay is such a piece: plain enough in shape that nothing fixed stands
+ * in the way of its movement, and no longer or wider than its gaps can take. Where a room is not like that by itself,
+ * {@link floorcalc.bays.ExpansionBreak expansion breaks} part it, each with a gap of its own under a profile.
+ */
+package floorcalc.bays;

@@ -1,0 +1,156 @@
+package floorcalc.outline;
+
+import floorcalc.measure.Area;
+import java.math.BigInteger;
+import java.util.ArrayList;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.noding.NodedSegmentString;
+import org.locationtech.jts.noding.OrientedCoordinateArray;
+import org.locationtech.jts.noding.SegmentString;
+import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+
+/**
+ * An outline parted along straight lines from wall to wall, from wall to void or to one another. Immutable and thread-safe.
+ * <p>
+ * Where a line ends on a wall, and where two lines cross, a corner is made, rounded to the nearest nanometre. An end that
+ * lies within a nanometre of a wall, a corner or another line is on it. A corner that comes to lie exactly on a straight side of a part
+ * is left out of it. Parts of less than two nanometres in width on average are left out.
+ */
+public final class PartedOutline {
+  private static final PrecisionModel NANOMETRES = new PrecisionModel(1);
+  private static final GeometryFactory FACTORY = new GeometryFactory(NANOMETRES);
+
+  private final Outline whole;
+  private final long originX;
+  private final long originY;
+
+  private PartedOutline(Outline whole) {
+    this.whole = whole;
+    this.originX = whole.shell().x(0);
+    this.originY = whole.shell().y(0);
+  }
+
+  /**
+   * Parts an outline.
+   *
+   * @param whole the outline, not null, sound by {@link OutlineCheck}
+   * @param lines the lines, may be empty, not null
+   * @return the parts in the order of their lowest corner, of equally low ones the leftmost first; not empty, not null
+   * @throws IllegalArgumentException if a line leaves the floor, runs along a wall or ends on the open floor, with what to do
+   */
+  public static List<Outline> of(Outline whole, List<Line> lines) {
+    Objects.requireNonNull(whole, "whole");
+    return lines.isEmpty() ? List.of(whole) : new PartedOutline(whole).parts(lines);
+  }
+
+  private List<Outline> parts(List<Line> lines) {
+    List<SegmentString> given = new ArrayList<>();
+    for (Ring ring : whole.rings()) {
+      Coordinate[] places = new Coordinate[ring.size() + 1];
+      for (int i = 0; i < places.length; i++) {
+        places[i] = place(ring.x(i % ring.size()), ring.y(i % ring.size()));
+      }
+      given.add(new NodedSegmentString(places, Optional.empty()));
+    }
+    for (Line line : lines) {
+      given.add(new NodedSegmentString(new Coordinate[] {place(line.from()), place(line.to())}, Optional.of(line)));
+    }
+    SnapRoundingNoder noder = new SnapRoundingNoder(NANOMETRES);
+    noder.computeNodes(given);
+    List<SegmentString> stretches = new ArrayList<>();
+    for (Object item : noder.getNodedSubstrings()) {
+      stretches.add((SegmentString) item);
+    }
+    Map<OrientedCoordinateArray, SegmentString> edges = new TreeMap<>();
+    stretches.stream().filter(stretch -> line(stretch).isEmpty()).forEach(wall -> edges.put(key(wall), wall));
+    for (SegmentString stretch : stretches) {
+      line(stretch).ifPresent(line -> requireOnFloor(stretch, line, edges.getOrDefault(key(stretch), stretch)));
+      edges.putIfAbsent(key(stretch), stretch);
+    }
+    Polygonizer polygonizer = new Polygonizer();
+    edges.values().forEach(edge -> polygonizer.add(FACTORY.createLineString(edge.getCoordinates())));
+    List<Geometry> polygons = new ArrayList<>();
+    for (Object polygon : polygonizer.getPolygons()) {
+      if (!isInVoid((Geometry) polygon)) {
+        polygons.add((Geometry) polygon);
+      }
+    }
+    List<Outline> parts = Pieces.of(FACTORY.buildGeometry(polygons), originX, originY).stream()
+        .map(part -> part.map(PartedOutline::straight)).toList();
+    requireAllCut(lines, parts, polygonizer.getDangles().size() + polygonizer.getCutEdges().size());
+    return parts;
+  }
+
+  private Coordinate place(long x, long y) {
+    return new Coordinate(x - originX, y - originY);
+  }
+
+  private Coordinate place(Point point) {
+    return place(point.xNanometres(), point.yNanometres());
+  }
+
+  /** Voids come back from the parting as parts of their own. */
+  private boolean isInVoid(Geometry polygon) {
+    Coordinate inside = polygon.getInteriorPoint().getCoordinate();
+    return whole.locate(Point.ofNanometres(originX + Math.round(inside.x), originY + Math.round(inside.y)))
+        == Containment.OUTSIDE;
+  }
+
+  private static OrientedCoordinateArray key(SegmentString stretch) {
+    return new OrientedCoordinateArray(stretch.getCoordinates());
+  }
+
+  /** The line that a stretch is part of, none if it is part of a wall. */
+  private static Optional<?> line(SegmentString stretch) {
+    return (Optional<?>) stretch.getData();
+  }
+
+  /** A stretch of a line between two meetings lies on the floor as a whole or not at all. */
+  private void requireOnFloor(SegmentString stretch, Object line, SegmentString first) {
+    Coordinate[] ends = stretch.getCoordinates();
+    Point middle = Point.ofNanometres(originX + Math.round((ends[0].x + ends[1].x) / 2),
+        originY + Math.round((ends[0].y + ends[1].y) / 2));
+    if (line(first).isEmpty() || whole.locate(middle) == Containment.OUTSIDE) {
+      throw new IllegalArgumentException("the line from " + line + " leaves the floor or runs along a wall near " + middle
+          + "; let it run across the floor, from wall to wall");
+    }
+  }
+
+  private void requireAllCut(List<Line> lines, List<Outline> parts, int loose) {
+    if (loose > 0) {
+      throw new IllegalArgumentException("of the lines " + lines + " at least one parts nothing: an end lies on the open"
+          + " floor; let both ends lie on a wall, on a void or on another line");
+    }
+    Area sum = parts.stream().map(Outline::area).reduce(Area.ZERO, Area::plus);
+    Area off = whole.area().minus(sum).abs();
+    // Each corner that is made moves a wall by at most a nanometre.
+    BigInteger most = BigInteger.valueOf(whole.perimeter().toNanometres()).multiply(BigInteger.valueOf(2 + 2L * lines.size()));
+    if (off.toHalfSquareNanometres().compareTo(most) > 0) {
+      throw new IllegalStateException("parts of an outline miss " + off + " of it: " + Wkt.write(whole) + " along " + lines);
+    }
+  }
+
+  /** Leaves out corners that lie exactly on a straight side. */
+  private static Ring straight(Ring ring) {
+    List<Point> corners = new ArrayList<>();
+    int n = ring.size();
+    for (int i = 0; i < n; i++) {
+      int before = (i + n - 1) % n;
+      int after = (i + 1) % n;
+      if (Exact.side(ring.x(before), ring.y(before), ring.x(after), ring.y(after), ring.x(i), ring.y(i)) != 0) {
+        corners.add(Point.ofNanometres(ring.x(i), ring.y(i)));
+      }
+    }
+    return corners.size() == n || corners.size() < 3 ? ring : Ring.of(corners);
+  }
+}
