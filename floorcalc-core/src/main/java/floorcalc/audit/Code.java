@@ -18,6 +18,8 @@ enum Code {
   LAID_ASTRAY("laid-astray"),
   LAID_MISSING("laid-missing"),
   BAYS_OVERLAP("bays-overlap"),
+  BREAK_GAP("break-gap"),
+  BREAKS_GIVEN("breaks-given"),
   HOLE("hole"),
   OVERLAP("overlap"),
   OUTSIDE("outside-laid"),

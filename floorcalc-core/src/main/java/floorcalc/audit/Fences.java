@@ -2,7 +2,9 @@ package floorcalc.audit;
 
 import floorcalc.outline.Outline;
 import floorcalc.outline.Ring;
+import floorcalc.plan.RoomBreak;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * What the floor of a room keeps away from: a list of straight fences with the floor on their left, each with the
@@ -10,7 +12,7 @@ import java.util.Arrays;
  * area run on beyond the ends of the two walls until they meet, and where that would be further than
  * {@value #MITRE} gaps from the corner a fence of no length cuts the tip off square.
  * <p>
- * A room that is split at expansion breaks will have these breaks as further fences, with half the gap of the break.
+ * The expansion breaks of a room are further fences, one along each side of their middle line, with half the gap of the break.
  */
 final class Fences {
   /** How far from a reflex corner the laid area may be mitred, in gaps; see the expansion gap's own definition. */
@@ -31,12 +33,19 @@ final class Fences {
   /** How far the edge along the fence may reach beyond the fence's start and end. */
   double[] beyondStart = new double[0];
   double[] beyondEnd = new double[0];
+  /** From where to where along the fence there is floor: a break may run on beyond the floor. */
+  double[] floorFrom = new double[0];
+  double[] floorTo = new double[0];
   String[] name = new String[0];
-  /** The fences that are walls come first; those behind only cut tips off. */
+  /** The fences that are walls come first. */
   int walls;
+  /** The sides of breaks follow, two by two; those behind only cut tips off and close wide breaks. */
+  int lines;
   int size;
+  /** The greatest distance from any wall or break. */
+  double farthest;
 
-  static Fences of(Outline room, long originX, long originY, double gap) {
+  static Fences of(Outline room, List<RoomBreak> breaks, long originX, long originY, double gap) {
     Fences fences = new Fences();
     int[] ringEnd = new int[room.voids().size() + 1];
     fences.addWalls(room.shell(), "", originX, originY, gap);
@@ -46,6 +55,16 @@ final class Fences {
       ringEnd[v + 1] = fences.size;
     }
     fences.walls = fences.size;
+    fences.farthest = gap;
+    for (int i = 0; i < breaks.size(); i++) {
+      fences.addBreak(breaks.get(i), i, originX, originY);
+    }
+    fences.lines = fences.size;
+    for (int line = fences.walls; line < fences.lines; line++) {
+      if (fences.distance[line] > gap) {
+        fences.addEndOfBreak(line);
+      }
+    }
     int start = 0;
     for (int end : ringEnd) {
       for (int i = start; i < end; i++) {
@@ -67,6 +86,51 @@ final class Fences {
     }
   }
 
+  private void addBreak(RoomBreak line, int number, long originX, long originY) {
+    double ax0 = line.line().from().xNanometres() - originX;
+    double ay0 = line.line().from().yNanometres() - originY;
+    double bx0 = line.line().to().xNanometres() - originX;
+    double by0 = line.line().to().yNanometres() - originY;
+    double half = line.gap().toNanometres() / 2.0;
+    String itsName = "break " + (number + 1);
+    int only = add(ax0, ay0, bx0, by0, half, itsName);
+    double before = runOn(only, ax0, ay0);
+    double after = runOn(only, bx0, by0);
+    size = only;
+    double startX = ax0 - before * ux[only];
+    double startY = ay0 - before * uy[only];
+    double endX = bx0 + after * ux[only];
+    double endY = by0 + after * uy[only];
+    int there = add(startX, startY, endX, endY, half, itsName);
+    int back = add(endX, endY, startX, startY, half, itsName);
+    floorFrom[there] = before;
+    floorTo[there] = length[there] - after;
+    floorFrom[back] = after;
+    floorTo[back] = length[back] - before;
+    farthest = Math.max(farthest, half);
+  }
+
+  /** How far the strip of a break goes on past an end on a slanting wall, until both its corners are as near to the wall as the floor is. */
+  private double runOn(int line, double x, double y) {
+    double most = 0;
+    for (int wall = 0; wall < walls; wall++) {
+      double sine = Math.abs(ux[line] * uy[wall] - uy[line] * ux[wall]);
+      if (distanceTo(wall, x, y) <= BayFrame.ROUNDING && sine > 1e-3) {
+        double cosine = Math.abs(ux[line] * ux[wall] + uy[line] * uy[wall]);
+        most = Math.max(most, (distance[line] * cosine - distance[wall]) / sine);
+      }
+    }
+    return most;
+  }
+
+  /** A break wider than two gaps ends square where its line ends, if its line goes on as a wall. */
+  private void addEndOfBreak(int line) {
+    double half = distance[line];
+    double x = bx[line];
+    double y = by[line];
+    add(x - half * uy[line], y + half * ux[line], x + half * uy[line], y - half * ux[line], 0, "the end of " + name[line]);
+  }
+
   private int add(double px, double py, double qx, double qy, double itsDistance, String itsName) {
     if (size == ax.length) {
       grow(Math.max(16, 2 * size));
@@ -83,6 +147,8 @@ final class Fences {
     distance[size] = itsDistance;
     beyondStart[size] = ALONG;
     beyondEnd[size] = ALONG;
+    floorFrom[size] = 0;
+    floorTo[size] = length[size];
     name[size] = itsName;
     return size++;
   }
@@ -98,6 +164,8 @@ final class Fences {
     distance = Arrays.copyOf(distance, room);
     beyondStart = Arrays.copyOf(beyondStart, room);
     beyondEnd = Arrays.copyOf(beyondEnd, room);
+    floorFrom = Arrays.copyOf(floorFrom, room);
+    floorTo = Arrays.copyOf(floorTo, room);
     name = Arrays.copyOf(name, room);
   }
 
@@ -131,6 +199,25 @@ final class Fences {
       beyondStart[cut] = side;
       beyondEnd[cut] = side;
     }
+  }
+
+  boolean isBreak(int fence) {
+    return fence >= walls && fence < lines;
+  }
+
+  /** The other side of the same break. */
+  int twin(int line) {
+    return walls + (line - walls ^ 1);
+  }
+
+  /** Whether a point lies nearer to a wall than its gap, or in the strip of a break. */
+  boolean isTooNear(int fence, double x, double y, double rounding) {
+    if (isBreak(fence)) {
+      double along = along(fence, x, y);
+      return along > rounding && along < length[fence] - rounding
+          && Math.abs(left(fence, x, y)) < distance[fence] - rounding;
+    }
+    return distanceTo(fence, x, y) < distance[fence] - rounding;
   }
 
   /** The distance of a point from a wall or fence. */

@@ -5,6 +5,7 @@ import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import floorcalc.plan.Bay;
 import floorcalc.plan.Room;
+import floorcalc.plan.RoomBreak;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -40,13 +41,13 @@ final class GapCheck {
   private final Spans[] along;
   private final Segments edges = new Segments();
 
-  private GapCheck(Room room, double gap, Breaches breaches) {
+  private GapCheck(Room room, List<RoomBreak> lines, double gap, Breaches breaches) {
     this.room = room;
     this.gap = gap;
     this.breaches = breaches;
     this.originX = room.outline().shell().x(0);
     this.originY = room.outline().shell().y(0);
-    this.fences = Fences.of(room.outline(), originX, originY, gap);
+    this.fences = Fences.of(room.outline(), lines, originX, originY, gap);
     this.bands = new Bands(fences.ay, fences.by, fences.size);
     this.along = new Spans[fences.size];
     for (int i = 0; i < fences.size; i++) {
@@ -57,10 +58,11 @@ final class GapCheck {
   /**
    * Checks the bays of a room.
    *
+   * @param lines the breaks between them
    * @return whether a part of the room that can be laid is in no bay
    */
-  static boolean check(Room room, List<Bay> bays, double gap, Breaches breaches) {
-    GapCheck check = new GapCheck(room, gap, breaches);
+  static boolean check(Room room, List<RoomBreak> lines, List<Bay> bays, double gap, Breaches breaches) {
+    GapCheck check = new GapCheck(room, lines, gap, breaches);
     for (Bay bay : bays) {
       List<Ring> rings = rings(bay.laid());
       if (rings.stream().allMatch(ring -> ring.size() >= 3 && BayFrame.inRange(ring))) {
@@ -102,17 +104,14 @@ final class GapCheck {
   }
 
   private void checkDistance(double x, double y, Bay bay) {
-    double reach = gap + rounding;
+    double reach = fences.farthest + rounding;
     for (int k = bands.first(y - reach); k < bands.last(y + reach); k++) {
-      int wall = bands.member(k);
-      if (wall < fences.walls) {
-        double distance = fences.distanceTo(wall, x, y);
-        if (distance < gap - rounding) {
-          breaches.add(Code.LAID_TOO_NEAR, bay.bay(), "corner " + place(x, y) + " of the laid area of " + bay.bay()
-              + " lies " + Words.mm(distance) + " from " + fences.name[wall] + " of room '" + room.name()
-              + "'; the gap is " + Words.mm(gap));
-          return;
-        }
+      int line = bands.member(k);
+      if (line < fences.lines && fences.isTooNear(line, x, y, rounding)) {
+        breaches.add(Code.LAID_TOO_NEAR, bay.bay(), "corner " + place(x, y) + " of the laid area of " + bay.bay()
+            + " lies " + Words.mm(fences.distanceTo(line, x, y)) + " from " + fences.name[line] + " of room '" + room.name()
+            + "'; the gap is " + Words.mm(fences.distance[line]));
+        return;
       }
     }
   }
@@ -128,7 +127,7 @@ final class GapCheck {
       return;
     }
     Spans explained = new Spans();
-    double reach = gap + WIDER;
+    double reach = fences.farthest + WIDER;
     for (int k = bands.first(Math.min(py, qy) - reach); k < bands.last(Math.max(py, qy) + reach); k++) {
       match(bands.member(k), px, py, qx, qy, length, explained);
     }
@@ -142,7 +141,8 @@ final class GapCheck {
     if (left[1] - left[0] > ACROSS) {
       double middle = (left[0] + left[1]) / 2 / length;
       breaches.add(Code.LAID_ASTRAY, bay.bay(), "the edge of the laid area of " + bay.bay() + " from " + place(px, py)
-          + " to " + place(qx, qy) + " runs along no wall of room '" + room.name() + "' at the gap of " + Words.mm(gap)
+          + " to " + place(qx, qy) + " runs along no wall"
+          + (fences.lines > fences.walls ? " or break" : "") + " of room '" + room.name() + "' at the gap of " + Words.mm(gap)
           + " near " + place(px + middle * (qx - px), py + middle * (qy - py)));
     }
   }
@@ -162,7 +162,7 @@ final class GapCheck {
         && Math.abs(leftP + (end - from) * slope) <= rounding) {
       double stretch = length / (to - from);
       explained.add((start - from) * stretch, (end - from) * stretch);
-      if (fence < fences.walls && !alreadyNoted(fence, px, py)) {
+      if (fence < fences.lines && !alreadyNoted(fence, px, py)) {
         along[fence].add(Math.max(0, start), Math.min(fences.length[fence], end));
       }
     }
@@ -248,15 +248,15 @@ final class GapCheck {
   /** Looks along every wall for floor that is in no bay, and for floor that is in two. */
   private boolean findMissing(boolean none) {
     boolean missing = false;
-    for (int wall = 0; wall < fences.walls; wall++) {
+    for (int wall = 0; wall < fences.lines; wall++) {
       double[] twice = along[wall].longestOverlap();
       if (twice[1] - twice[0] > MISSED) {
         breaches.add(Code.BAYS_OVERLAP, room.name(), "two edges of laid areas of room '" + room.name()
             + "' run along the same stretch of " + fences.name[wall]);
       }
       Spans taken = along[wall];
-      InTheWay.of(fences, bands, wall, gap + WIDER).addTo(taken);
-      double[] free = taken.longestGap(0, fences.length[wall]);
+      InTheWay.of(fences, bands, wall, WIDER).addTo(taken);
+      double[] free = taken.longestGap(fences.floorFrom[wall], fences.floorTo[wall]);
       if (free[1] - free[0] > MISSED) {
         missing = true;
         if (none) {

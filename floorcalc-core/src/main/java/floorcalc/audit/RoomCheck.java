@@ -5,6 +5,7 @@ import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
+import floorcalc.plan.RoomBreak;
 import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -44,6 +45,7 @@ final class RoomCheck {
             + ", but the job asks for " + asked.get());
       }
     }
+    BreakCheck.check(job, plan, breaches);
     double gap = CutList.clamped(job.rules().value(LayingRules.EXPANSION_GAP).toNanometres());
     for (Room room : job.rooms()) {
       if (GapCheck.rings(room.outline()).stream().allMatch(ring -> ring.size() >= 3 && BayFrame.inRange(ring))) {
@@ -56,7 +58,8 @@ final class RoomCheck {
   }
 
   private static void checkRoom(Room room, List<Bay> bays, double gap, FloorPlan plan, Breaches breaches) {
-    boolean missing = GapCheck.check(room, bays, gap, breaches);
+    List<RoomBreak> lines = plan.breaks().stream().filter(line -> line.room().equals(room.name())).toList();
+    boolean missing = GapCheck.check(room, lines, bays, gap, breaches);
     if (bays.isEmpty() && missing) {
       breaches.add(Code.ROOM_WITHOUT_BAY, room.name(), "room '" + room.name()
           + "' has no bay, though the gap does not swallow it");

@@ -1,5 +1,6 @@
 package floorcalc.laying;
 
+import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.SearchEffort;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
@@ -115,7 +116,8 @@ final class FewestBoards {
     int lines = Math.max(FEWEST_LINES, Math.min(MOST_LINES, ROWS_TRIED / rows));
     List<BayPlan> bays = first.laying.bays();
     RowsTried best = first.tried;
-    for (int bay = 0; bay < bays.size(); bay++) {
+    int moved = quick.throughBreaks() == ThroughBreaks.ONE_START_LINE ? 1 : bays.size();
+    for (int bay = 0; bay < moved; bay++) {
       Frame frame = bays.get(bay).bay().frame();
       List<Length> worth = StartLine.worthTrying(MeasuredStops.of(first.laying.rooms().get(0).room(), frame),
           Length.ofNanometres(frame.low()),

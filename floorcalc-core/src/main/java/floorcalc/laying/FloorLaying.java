@@ -45,6 +45,10 @@ public final class FloorLaying {
       Calculated<ExpansionGap> gap = room.gap();
       working.add(new Worked(room.room().name() + ": expansion gap", gap.steps()));
       findings.addAll(about(room.room().name(), gap.findings()));
+      if (!room.breaks().steps().isEmpty()) {
+        working.add(new Worked(room.room().name() + ": expansion breaks", room.breaks().steps()));
+      }
+      findings.addAll(about(room.room().name(), room.breaks().findings()));
     }
     for (int i = 0; i < plans.size(); i++) {
       FrameBay bay = plans.get(i).bay();
@@ -75,7 +79,7 @@ public final class FloorLaying {
     PlanFigures figures = Figures.of(laying, breaches.layouts);
     return new FloorPlan(job.title(), bays, maker.boards(), order.order(), order.ledger(), order.materials(), List.of(),
         Checks.of(laying, breaches, figures), breaches.found, findings, Cautions.of(job), working,
-        Optional.of(figures), List.of());
+        Optional.of(figures), laying.rooms().stream().flatMap(room -> room.breaks().in(room.room()).stream()).toList());
   }
 
   private static List<Finding> about(String where, List<Finding> findings) {

@@ -1,6 +1,9 @@
 package floorcalc.laying;
 
+import floorcalc.bays.BayParts;
+import floorcalc.bays.ExpansionBreak;
 import floorcalc.measure.Length;
+import floorcalc.outline.Direction;
 import floorcalc.outline.ExpansionGap;
 import floorcalc.outline.OutlineCheck;
 import floorcalc.outline.OutlineFault;
@@ -50,6 +53,8 @@ public final class JobCheck {
         if (ExpansionGap.inset(room.outline(), gap).value().laid().isEmpty()) {
           faults.add(new JobFault(i, room.name() + ": an expansion gap of " + gap
               + " on every side leaves no floor to lay; check the outline and its unit, or give a smaller gap"));
+        } else {
+          checkBreaks(job, i, faults);
         }
       }
     }
@@ -58,6 +63,32 @@ public final class JobCheck {
           + " are planned at once; check the sizes and their units, or split the job"));
     }
     return faults;
+  }
+
+  /** Breaks that the job gives must run across the floor, have a gap and leave something to lay. */
+  private static void checkBreaks(FloorJob job, int index, List<JobFault> faults) {
+    Room room = job.rooms().get(index);
+    List<ExpansionBreak> given = room.breaks().orElse(List.of());
+    if (given.isEmpty()) {
+      return;
+    }
+    Length width = RoomBreaks.gap(job.rules());
+    if (!width.isPositive()) {
+      faults.add(new JobFault(index, room.name() + ": the expansion breaks have a gap of 0 mm, since the expansion gap is 0 mm;"
+          + " give a breakGap of more than 0 mm"));
+      return;
+    }
+    try {
+      BayParts.of(room.outline(), given);
+    } catch (IllegalArgumentException e) {
+      faults.add(new JobFault(index, room.name() + ": expansion breaks: " + e.getMessage()));
+      return;
+    }
+    RoomBreaks breaks = RoomBreaks.of(job, room, Direction.ALONG_X);
+    if (breaks.bays(ExpansionGap.inset(room.outline(), job.rules().value(LayingRules.EXPANSION_GAP))).isEmpty()) {
+      faults.add(new JobFault(index, room.name() + ": expansion breaks of " + width
+          + " leave no floor to lay; give fewer or narrower ones"));
+    }
   }
 
   private static double roughPieces(FloorJob job, Room room) {

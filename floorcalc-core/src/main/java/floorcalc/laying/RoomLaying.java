@@ -1,9 +1,10 @@
 package floorcalc.laying;
 
+import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.Run;
+import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.outline.ExpansionGap;
-import floorcalc.outline.Outline;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.Room;
 import floorcalc.rows.StartLine;
@@ -13,8 +14,8 @@ import floorcalc.working.Calculated;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A room less its gap, turned to its boards and cut into bays, rows and runs. */
-record RoomLaying(Room room, Direction direction, Calculated<ExpansionGap> gap, List<BayPlan> bays) {
+/** A room less its gaps, turned to its boards and cut into bays, rows and runs. */
+record RoomLaying(Room room, Direction direction, Calculated<ExpansionGap> gap, RoomBreaks breaks, List<BayPlan> bays) {
 
   /**
    * Lays out the rows of a room.
@@ -24,19 +25,46 @@ record RoomLaying(Room room, Direction direction, Calculated<ExpansionGap> gap, 
    */
   static RoomLaying of(FloorJob job, Room room, String name, RoomRows rows, int firstJobRow, List<Run> runs) {
     Calculated<ExpansionGap> gap = ExpansionGap.inset(room.outline(), job.rules().value(LayingRules.EXPANSION_GAP));
-    List<BayPlan> bays = new ArrayList<>();
+    RoomBreaks breaks = RoomBreaks.of(job, room, rows.direction());
     long pitch = job.board().laidPitch().toNanometres();
+    List<Frame> frames = breaks.bays(gap).stream().map(laid -> Frame.of(laid, rows.direction(), pitch)).toList();
+    List<Calculated<StartLine>> lines = startLines(job, room, rows, frames);
+    List<BayPlan> bays = new ArrayList<>();
     int jobRow = firstJobRow;
-    for (Outline laid : gap.value().laid()) {
-      Frame frame = Frame.of(laid, rows.direction(), pitch);
-      List<Stop> stops = MeasuredStops.of(room, frame);
-      Calculated<StartLine> start = MeasuredStops.withRisk(rows.startLine(bays.size(), stops, frame.low(), job));
-      FrameBay bay = FrameBay.cut(name + "-" + (bays.size() + 1), room.name(), frame,
-          start.value().firstRowWidth().toNanometres(), pitch, jobRow, runs);
-      bays.add(new BayPlan(bay, start));
+    for (int i = 0; i < frames.size(); i++) {
+      FrameBay bay = FrameBay.cut(name + "-" + (i + 1), room.name(), frames.get(i),
+          lines.get(i).value().firstRowWidth().toNanometres(), pitch, jobRow, runs);
+      bays.add(new BayPlan(bay, lines.get(i)));
       jobRow += bay.rows().size();
     }
-    return new RoomLaying(room, rows.direction(), gap, bays);
+    return new RoomLaying(room, rows.direction(), gap, breaks, bays);
+  }
+
+  private static List<Calculated<StartLine>> startLines(FloorJob job, Room room, RoomRows rows, List<Frame> frames) {
+    List<Calculated<StartLine>> lines = new ArrayList<>();
+    if (job.throughBreaks() == ThroughBreaks.ONE_START_LINE && frames.size() > 1) {
+      return commonLine(job, room, rows, frames);
+    }
+    for (Frame frame : frames) {
+      lines.add(MeasuredStops.withRisk(rows.startLine(lines.size(), MeasuredStops.of(room, frame), frame.low(), job)));
+    }
+    return lines;
+  }
+
+  /** One start line for all bays, so that their rows are in line; if it is given, it is that of the first bay. */
+  private static List<Calculated<StartLine>> commonLine(FloorJob job, Room room, RoomRows rows, List<Frame> frames) {
+    long low = rows.firstRows().isEmpty() ? frames.stream().mapToLong(Frame::low).min().orElseThrow() : frames.get(0).low();
+    List<Stop> all = frames.stream().flatMap(frame -> MeasuredStops.of(room, frame).stream()).toList();
+    long line = low + rows.startLine(0, all, low, job).value().firstRowWidth().toNanometres();
+    long pitch = job.board().laidPitch().toNanometres();
+    List<Calculated<StartLine>> lines = new ArrayList<>();
+    for (Frame frame : frames) {
+      long over = Math.floorMod(line - frame.low(), pitch);
+      Length first = Length.ofNanometres(over == 0 ? pitch : over);
+      lines.add(MeasuredStops.withRisk(StartLine.at(MeasuredStops.of(room, frame), Length.ofNanometres(frame.low()),
+          job.board().laidPitch(), job.rules().get(LayingRules.MINIMUM_ROW_WIDTH), first)));
+    }
+    return lines;
   }
 
   int rowCount() {

@@ -86,7 +86,7 @@ public final class PartedOutline {
       }
     }
     List<Outline> parts = Pieces.of(FACTORY.buildGeometry(polygons), originX, originY).stream()
-        .map(part -> part.map(PartedOutline::straight)).toList();
+        .map(part -> part.map(Pieces::straight)).toList();
     requireAllCut(lines, parts, polygonizer.getDangles().size() + polygonizer.getCutEdges().size());
     return parts;
   }
@@ -138,19 +138,5 @@ public final class PartedOutline {
     if (off.toHalfSquareNanometres().compareTo(most) > 0) {
       throw new IllegalStateException("parts of an outline miss " + off + " of it: " + Wkt.write(whole) + " along " + lines);
     }
-  }
-
-  /** Leaves out corners that lie exactly on a straight side. */
-  private static Ring straight(Ring ring) {
-    List<Point> corners = new ArrayList<>();
-    int n = ring.size();
-    for (int i = 0; i < n; i++) {
-      int before = (i + n - 1) % n;
-      int after = (i + 1) % n;
-      if (Exact.side(ring.x(before), ring.y(before), ring.x(after), ring.y(after), ring.x(i), ring.y(i)) != 0) {
-        corners.add(Point.ofNanometres(ring.x(i), ring.y(i)));
-      }
-    }
-    return corners.size() == n || corners.size() < 3 ? ring : Ring.of(corners);
   }
 }

@@ -57,4 +57,18 @@ final class Pieces {
     BigInteger perimeter = BigInteger.valueOf(piece.perimeter().toNanometres());
     return piece.area().toHalfSquareNanometres().compareTo(perimeter.shiftLeft(1)) < 0;
   }
+
+  /** Leaves out corners that lie exactly on a straight side. */
+  static Ring straight(Ring ring) {
+    List<Point> corners = new ArrayList<>();
+    int n = ring.size();
+    for (int i = 0; i < n; i++) {
+      int before = (i + n - 1) % n;
+      int after = (i + 1) % n;
+      if (Exact.side(ring.x(before), ring.y(before), ring.x(after), ring.y(after), ring.x(i), ring.y(i)) != 0) {
+        corners.add(Point.ofNanometres(ring.x(i), ring.y(i)));
+      }
+    }
+    return corners.size() == n || corners.size() < 3 ? ring : Ring.of(corners);
+  }
 }

@@ -16,6 +16,7 @@ import floorcalc.plan.LaidPiece;
 import floorcalc.plan.OpenedBoard;
 import floorcalc.plan.Order;
 import floorcalc.plan.PieceKind;
+import floorcalc.plan.RoomBreak;
 import floorcalc.plan.Row;
 import floorcalc.working.Finding;
 import java.util.ArrayList;
@@ -76,6 +77,7 @@ final class Draft {
   Area[] ledger = new Area[8];
   List<Compromise> compromises = new ArrayList<>();
   List<Finding> findings = new ArrayList<>();
+  List<RoomBreak> breaks = new ArrayList<>();
   /** Set by a change that spoils the sums themselves, so that they are not made right again afterwards. */
   boolean sumsAreSpoilt;
 
@@ -109,6 +111,7 @@ final class Draft {
         sums.shortOffcuts(), sums.spare(), sums.packRounding()};
     draft.compromises.addAll(plan.compromises());
     draft.findings.addAll(plan.findings());
+    draft.breaks.addAll(plan.breaks());
     return draft;
   }
 
@@ -131,7 +134,7 @@ final class Draft {
     return new FloorPlan("hand-made", bays.stream().map(Draft::bay).toList(), boards,
         new Order(boardsUsed, boardsAtLeast, spare, packs, boardsInPacks),
         new WasteLedger(ledger[0], ledger[1], ledger[2], ledger[3], ledger[4], ledger[5], ledger[6], ledger[7]),
-        List.of(), List.of(), List.of(), compromises, findings, List.of(), List.of());
+        List.of(), List.of(), List.of(), compromises, findings, List.of(), List.of()).withBreaks(breaks);
   }
 
   private static Bay bay(BayDraft b) {

@@ -27,7 +27,7 @@ class GapCheckTest {
     for (Outline part : laid) {
       bays.add(new Bay("b-" + (bays.size() + 1), "Room", Direction.ALONG_X, part, List.of()));
     }
-    boolean missing = GapCheck.check(Room.of("Room", room), bays, gap * 1e6, breaches);
+    boolean missing = GapCheck.check(Room.of("Room", room), List.of(), bays, gap * 1e6, breaches);
     Set<String> codes = breaches.found().stream().map(Finding::code).collect(Collectors.toCollection(TreeSet::new));
     if (bays.isEmpty() && missing) {
       codes.add("missing");

@@ -1,0 +1,48 @@
+package floorcalc.laying;
+
+import floorcalc.bays.ExpansionBreak;
+import floorcalc.measure.Length;
+import floorcalc.outline.BreakGap;
+import floorcalc.outline.Direction;
+import floorcalc.outline.ExpansionGap;
+import floorcalc.outline.Line;
+import floorcalc.outline.Outline;
+import floorcalc.plan.FloorJob;
+import floorcalc.plan.Room;
+import floorcalc.plan.RoomBreak;
+import floorcalc.rules.LayingRules;
+import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
+import floorcalc.working.Step;
+import java.util.List;
+
+/**
+ * Where a room is split when its boards run one way: as the job says, or as few breaks as it needs to move freely.
+ *
+ * @param lines the breaks
+ * @param gap the width of each, in all
+ * @param steps how they were found
+ * @param findings what was noticed
+ */
+record RoomBreaks(List<ExpansionBreak> lines, Length gap, List<Step> steps, List<Finding> findings) {
+
+  static RoomBreaks of(FloorJob job, Room room, Direction boards) {
+    return new RoomBreaks(room.breaks().orElse(List.of()), gap(job.rules()), List.of(), List.of());
+  }
+
+  /** The gap of a break: its own, or an expansion gap on either side of its middle. */
+  static Length gap(LayingRules rules) {
+    Length own = rules.value(LayingRules.BREAK_GAP);
+    return own.isZero() ? rules.value(LayingRules.EXPANSION_GAP).multipliedBy(2) : own;
+  }
+
+  /** The floor of the room less its gaps, bay by bay. */
+  List<Outline> bays(Calculated<ExpansionGap> floor) {
+    List<Line> middle = lines.stream().map(line -> new Line(line.from(), line.to())).toList();
+    return lines.isEmpty() ? floor.value().laid() : BreakGap.taken(floor.value(), middle, gap);
+  }
+
+  List<RoomBreak> in(Room room) {
+    return lines.stream().map(line -> new RoomBreak(room.name(), line, gap)).toList();
+  }
+}
