@@ -1,6 +1,7 @@
 package floorcalc.plan;
 
 import floorcalc.bays.ExpansionBreak;
+import floorcalc.bays.Opening;
 import floorcalc.outline.Outline;
 import floorcalc.outline.survey.SurveyReport;
 import floorcalc.site.SiteReadings;
@@ -21,11 +22,12 @@ import java.util.stream.Collectors;
  * @param subfloor what the floor is laid on, not null
  * @param site what was read on site, not null
  * @param survey the measurements that the outline follows from, if it does; not null
+ * @param openings doorways inside the outline, where one outline holds several rooms; not null
  * @param breaks its expansion breaks if the job fixes them, an empty list for none at all; where the job says nothing they are
  *     looked for; not null
  */
 public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pipes, Subfloor subfloor, SiteReadings site,
-    Optional<Calculated<SurveyReport>> survey, Optional<List<ExpansionBreak>> breaks) {
+    Optional<Calculated<SurveyReport>> survey, List<Opening> openings, Optional<List<ExpansionBreak>> breaks) {
   /** Checks that no part is null and that the name is not blank. */
   public Room {
     if (Objects.requireNonNull(name, "name").isBlank()) {
@@ -37,6 +39,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
     Objects.requireNonNull(subfloor, "subfloor");
     Objects.requireNonNull(site, "site");
     Objects.requireNonNull(survey, "survey");
+    openings = List.copyOf(openings);
     breaks = breaks.map(List::copyOf);
   }
 
@@ -49,7 +52,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    */
   public static Room of(String name, Outline outline) {
     return new Room(name, outline, List.of(), List.of(), Subfloor.NOT_STATED, SiteReadings.NONE,
-        Optional.empty(), Optional.empty());
+        Optional.empty(), List.of(), Optional.empty());
   }
 
   /**
@@ -68,11 +71,11 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
   /**
    * Returns the same room with doors.
    *
-   * @param openings the door openings, not null
+   * @param inWalls the door openings, not null
    * @return the room, not null
    */
-  public Room withDoors(List<Door> openings) {
-    return new Room(name, outline, openings, pipes, subfloor, site, survey, breaks);
+  public Room withDoors(List<Door> inWalls) {
+    return new Room(name, outline, inWalls, pipes, subfloor, site, survey, openings, breaks);
   }
 
   /**
@@ -82,7 +85,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withPipes(List<Pipe> risers) {
-    return new Room(name, outline, doors, risers, subfloor, site, survey, breaks);
+    return new Room(name, outline, doors, risers, subfloor, site, survey, openings, breaks);
   }
 
   /**
@@ -92,7 +95,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSubfloor(Subfloor base) {
-    return new Room(name, outline, doors, pipes, base, site, survey, breaks);
+    return new Room(name, outline, doors, pipes, base, site, survey, openings, breaks);
   }
 
   /**
@@ -102,7 +105,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSite(SiteReadings readings) {
-    return new Room(name, outline, doors, pipes, subfloor, readings, survey, breaks);
+    return new Room(name, outline, doors, pipes, subfloor, readings, survey, openings, breaks);
   }
 
   /**
@@ -113,7 +116,17 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSurvey(Calculated<SurveyReport> measured) {
-    return new Room(name, outline, doors, pipes, subfloor, site, Optional.of(measured), breaks);
+    return new Room(name, outline, doors, pipes, subfloor, site, Optional.of(measured), openings, breaks);
+  }
+
+  /**
+   * Returns the same room with doorways inside its outline.
+   *
+   * @param doorways the doorways, not null
+   * @return the room, not null
+   */
+  public Room withOpenings(List<Opening> doorways) {
+    return new Room(name, outline, doors, pipes, subfloor, site, survey, doorways, breaks);
   }
 
   /**
@@ -123,6 +136,6 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withBreaks(List<ExpansionBreak> chosen) {
-    return new Room(name, outline, doors, pipes, subfloor, site, survey, Optional.of(chosen));
+    return new Room(name, outline, doors, pipes, subfloor, site, survey, openings, Optional.of(chosen));
   }
 }

@@ -23,6 +23,7 @@ final class JobLimits {
   static final int VOIDS = 200;
   static final int DOORS = 100;
   static final int PIPES = 500;
+  static final int BREAKS = 100;
   /** Walls of a survey, which is also the most arcs. */
   static final int WALLS = Survey.MOST_WALLS;
   static final int TIES = Survey.MOST_TIES;

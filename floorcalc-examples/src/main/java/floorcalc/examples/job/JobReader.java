@@ -36,7 +36,7 @@ public final class JobReader {
   public static JobFile read(byte[] utf8) {
     Parts parts = parts(utf8, Purpose.TO_LAY);
     FloorJob.Builder builder = FloorJob.of(parts.title, parts.board).rules(parts.laying.rules())
-        .direction(parts.laying.direction()).offcuts(parts.laying.offcuts());
+        .direction(parts.laying.direction()).offcuts(parts.laying.offcuts()).throughBreaks(parts.laying.throughBreaks());
     parts.rooms.forEach(read -> builder.room(read.room().orElseThrow()));
     return new JobFile(builder.build(), parts.tape);
   }

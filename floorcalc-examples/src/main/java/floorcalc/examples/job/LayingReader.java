@@ -1,10 +1,12 @@
 package floorcalc.examples.job;
 
+import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.BoardGoods;
 import floorcalc.boards.OffcutUse;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.plan.DirectionChoice;
+import floorcalc.rules.AtDoorways;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleKey;
 import floorcalc.rules.RuleSet;
@@ -18,25 +20,33 @@ import java.util.Optional;
 /** Reads the {@code laying} of a job: the rules and choices that differ from common practice. */
 final class LayingReader {
   private static final List<String> FIELDS = List.of("expansionGap", "minimumRowWidth", "minimumEndPiece",
-      "minimumJointOffset", "sawKerf", "spareShare", "direction", "offcuts", "maximumRun");
+      "minimumJointOffset", "sawKerf", "spareShare", "direction", "offcuts", "maximumRun",
+      "breakGap", "deepestRecess", "widestVoid", "atDoorways", "throughBreaks");
   private static final BigDecimal FULL_TURN = BigDecimal.valueOf(360);
   private static final Map<String, OffcutUse> OFFCUTS = new LinkedHashMap<>();
   private static final Map<String, DirectionChoice> DIRECTIONS = new LinkedHashMap<>();
+  private static final Map<String, AtDoorways> DOORWAYS = new LinkedHashMap<>();
+  private static final Map<String, ThroughBreaks> THROUGH = new LinkedHashMap<>();
 
   static {
     OFFCUTS.put("in-laying-order", OffcutUse.IN_LAYING_ORDER);
     OFFCUTS.put("cut-ahead", OffcutUse.CUT_AHEAD);
     DIRECTIONS.put("longest-wall", DirectionChoice.LONGEST_WALL);
     DIRECTIONS.put("fewest-boards", DirectionChoice.FEWEST_BOARDS);
+    DOORWAYS.put("break", AtDoorways.BREAK);
+    DOORWAYS.put("run-through", AtDoorways.RUN_THROUGH);
+    THROUGH.put("each-bay-its-own", ThroughBreaks.EACH_BAY_ITS_OWN);
+    THROUGH.put("one-start-line", ThroughBreaks.ONE_START_LINE);
   }
 
   private LayingReader() {
   }
 
   /** What was read; the goods are left out if they could not be read, and checks against them with them. */
-  record Laying(LayingRules rules, DirectionChoice direction, OffcutUse offcuts) {
+  record Laying(LayingRules rules, DirectionChoice direction, OffcutUse offcuts, ThroughBreaks throughBreaks) {
     static Laying defaults(LayingRules rules) {
-      return new Laying(rules, DirectionChoice.LONGEST_WALL, OffcutUse.IN_LAYING_ORDER);
+      return new Laying(rules, DirectionChoice.LONGEST_WALL, OffcutUse.IN_LAYING_ORDER,
+          ThroughBreaks.EACH_BAY_ITS_OWN);
     }
   }
 
@@ -64,9 +74,11 @@ final class LayingReader {
         fields.optional("direction").flatMap(LayingReader::direction).orElse(DirectionChoice.LONGEST_WALL);
     OffcutUse offcuts =
         fields.optional("offcuts").flatMap(use -> use.choice(OFFCUTS)).orElse(OffcutUse.IN_LAYING_ORDER);
-    rules = maximumRun(fields, rules);
+    rules = breaks(fields, maximumRun(fields, rules));
+    ThroughBreaks through =
+        fields.optional("throughBreaks").flatMap(way -> way.choice(THROUGH)).orElse(ThroughBreaks.EACH_BAY_ITS_OWN);
     goods.ifPresent(board -> compare(fields, board, endPiece, offset, kerf));
-    return new Laying(rules, direction, offcuts);
+    return new Laying(rules, direction, offcuts, through);
   }
 
   private static LayingRules maximumRun(Fields fields, LayingRules rules) {
@@ -79,6 +91,14 @@ final class LayingReader {
         length(runs.get(), "alongBoards", LayingRules.MAXIMUM_RUN_ALONG));
     return with(along, LayingRules.MAXIMUM_RUN_ACROSS,
         length(runs.get(), "acrossBoards", LayingRules.MAXIMUM_RUN_ACROSS));
+  }
+
+  private static LayingRules breaks(Fields fields, LayingRules rules) {
+    LayingRules with = rules;
+    for (RuleKey<Length> key : List.of(LayingRules.BREAK_GAP, LayingRules.DEEPEST_RECESS, LayingRules.WIDEST_VOID)) {
+      with = with(with, key, length(fields, key.name(), key));
+    }
+    return with(with, LayingRules.AT_DOORWAYS, fields.optional("atDoorways").flatMap(value -> value.choice(DOORWAYS)));
   }
 
   private static Optional<Length> length(Fields fields, String name, RuleKey<Length> key) {

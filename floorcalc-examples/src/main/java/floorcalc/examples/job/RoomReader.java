@@ -1,5 +1,7 @@
 package floorcalc.examples.job;
 
+import floorcalc.bays.ExpansionBreak;
+import floorcalc.bays.Opening;
 import floorcalc.outline.survey.Survey;
 import floorcalc.plan.Door;
 import floorcalc.plan.Pipe;
@@ -14,7 +16,7 @@ import java.util.Optional;
 /** Reads one of the {@code rooms} of a job. */
 final class RoomReader {
   private static final List<String> FIELDS =
-      List.of("name", "outline", "survey", "voids", "doors", "pipes", "subfloor", "site");
+      List.of("name", "outline", "survey", "voids", "doors", "pipes", "subfloor", "site", "openings", "breaks");
   private static final Map<String, Subfloor> SUBFLOORS = new LinkedHashMap<>();
 
   static {
@@ -52,12 +54,17 @@ final class RoomReader {
     List<Pipe> pipes = fields.optional("pipes").map(list -> FixtureReader.pipes(list, shape)).orElse(List.of());
     Subfloor subfloor =
         fields.optional("subfloor").flatMap(value -> value.choice(SUBFLOORS)).orElse(Subfloor.NOT_STATED);
+    List<Opening> openings = fields.optional("openings").map(list -> BreakReader.openings(list, shape)).orElse(List.of());
+    Optional<List<ExpansionBreak>> breaks = fields.optional("breaks").map(list -> BreakReader.breaks(list, shape));
     SiteReadings site = SiteReader.read(fields.optional("site"));
+    if (fields.mistakes().count() == before && shape.isPresent() && breaks.isPresent()) {
+      BreakReader.check(fields, shape.get().outline(), breaks.get());
+    }
     if (fields.mistakes().count() > before) {
       return Optional.empty();
     }
     Optional<Room> room = shape.map(found -> new Room(name.orElseThrow(), found.outline(), doors, pipes, subfloor, site,
-        found.survey(), Optional.empty()));
+        found.survey(), openings, breaks));
     return Optional.of(new Read(name.orElseThrow(), room, read.survey(), fields));
   }
 }

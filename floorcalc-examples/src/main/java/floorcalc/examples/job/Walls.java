@@ -30,6 +30,36 @@ final class Walls {
     return Length.ofNanometres((long) StrictMath.rint(least));
   }
 
+  /** The point itself if it is farther than a distance from every wall; else the nearest corner or place of a wall. */
+  Point onWall(Point point, Length within) {
+    Point nearest = point;
+    double least = within.toNanometres();
+    for (Ring ring : rings) {
+      for (int i = 0; i < ring.size(); i++) {
+        double away = distance(ring, i, point);
+        if (away <= least) {
+          least = away;
+          nearest = nearest(ring, i, point, within);
+        }
+      }
+    }
+    return nearest;
+  }
+
+  private static Point nearest(Ring ring, int wall, Point point, Length within) {
+    int next = (wall + 1) % ring.size();
+    for (int corner : new int[] {wall, next}) {
+      Point place = Point.ofNanometres(ring.x(corner), ring.y(corner));
+      if (place.distanceTo(point).compareTo(within) <= 0) {
+        return place;
+      }
+    }
+    double dx = (double) ring.x(next) - ring.x(wall);
+    double dy = (double) ring.y(next) - ring.y(wall);
+    double share = ((point.xNanometres() - ring.x(wall)) * dx + (point.yNanometres() - ring.y(wall)) * dy) / (dx * dx + dy * dy);
+    return Point.ofNanometres(ring.x(wall) + Math.round(share * dx), ring.y(wall) + Math.round(share * dy));
+  }
+
   /** Whether one wall passes both points within a distance. */
   boolean oneWallPasses(Point from, Point to, Length within) {
     for (Ring ring : rings) {

@@ -33,7 +33,8 @@ class BrokenJobsTest {
       "survey-two-arcs-of-a-wall", "survey-arcs-that-meet",
       "survey-offsets-across-the-room", "survey-without-a-diagonal", "survey-of-two-shapes",
       "survey-wall-longer-than-the-rest", "survey-turns-do-not-go-round", "survey-right-angles-without-sides",
-      "survey-void-outside", "survey-door-beyond-the-wall", "survey-swallowed-by-gap", "door-along-two-walls", "door-beyond-the-wall", "pipe-through-the-other-wall");
+      "survey-void-outside", "survey-door-beyond-the-wall", "survey-swallowed-by-gap", "door-along-two-walls", "door-beyond-the-wall", "pipe-through-the-other-wall",
+      "break-without-length", "break-through-the-wall", "opening-in-the-open", "opening-name-twice");
 
   @TestFactory
   Stream<DynamicTest> eachBrokenJobIsRefusedWithItsMessages() throws IOException {

@@ -2,6 +2,9 @@ package floorcalc.examples.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import floorcalc.bays.ExpansionBreak;
+import floorcalc.bays.Opening;
+import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.Construction;
 import floorcalc.boards.OffcutUse;
 import floorcalc.boards.PackContent;
@@ -25,6 +28,7 @@ import floorcalc.plan.FloorJob;
 import floorcalc.plan.Pipe;
 import floorcalc.plan.Room;
 import floorcalc.plan.Subfloor;
+import floorcalc.rules.AtDoorways;
 import floorcalc.rules.LayingRules;
 import floorcalc.site.HeightLine;
 import floorcalc.site.SiteReadings;
@@ -81,6 +85,21 @@ class JobReaderTest {
     assertThat(rules.value(LayingRules.MAXIMUM_RUN_ACROSS)).isEqualTo(Length.ofMillimetres(7_500));
     assertThat(job.direction().fixed().orElseThrow().toDecimal()).isEqualTo(new BigDecimal("37.5"));
     assertThat(job.offcuts()).isEqualTo(OffcutUse.CUT_AHEAD);
+    assertThat(rules.value(LayingRules.BREAK_GAP)).isEqualTo(Length.ofMillimetres(16));
+    assertThat(rules.value(LayingRules.DEEPEST_RECESS)).isEqualTo(Length.ofMillimetres(400));
+    assertThat(rules.value(LayingRules.WIDEST_VOID)).isEqualTo(Length.ofMillimetres(800));
+    assertThat(rules.value(LayingRules.AT_DOORWAYS)).isEqualTo(AtDoorways.RUN_THROUGH);
+    assertThat(job.throughBreaks()).isEqualTo(ThroughBreaks.ONE_START_LINE);
+  }
+
+  @Test
+  void breaksAndOpeningsArePutOnTheWallsThatTheyAreNearTo() throws IOException {
+    List<Room> rooms = JobReader.read(bytes("everything.json")).job().rooms();
+    assertThat(rooms.get(0).breaks()).isEmpty();
+    assertThat(rooms.get(1).openings())
+        .containsExactly(new Opening("Arch", Point.ofMillimetres(5000, 1600), Point.of(Length.ofMillimetres(6096), Length.ofMillimetres("1600.5"))));
+    assertThat(rooms.get(1).breaks()).contains(
+        List.of(ExpansionBreak.given(Point.ofMillimetres(5000, 2000), Point.ofMillimetres(6096, 2000))));
   }
 
   @Test

@@ -51,6 +51,8 @@ class JobSchemaTest {
       if (key.equals(LayingRules.SPARE_SHARE)) {
         assertThat(field.get("minimum").decimalValue()).isEqualByComparingTo(LayingRules.SPARE_SHARE.least());
         assertThat(field.get("maximum").decimalValue()).isEqualByComparingTo(LayingRules.SPARE_SHARE.most());
+      } else if (key.equals(LayingRules.AT_DOORWAYS)) {
+        assertThat(field.get("enum")).map(JsonNode::asText).containsExactly("break", "run-through");
       } else {
         bounds(field, new LengthRange((Length) key.least(), (Length) key.most()));
       }
