@@ -26,6 +26,17 @@ record Box(double x, double y, double halfWidth, double halfHeight, double ux, d
     return new Box(x, y, halfWidth + margin, halfHeight + margin, ux, uy);
   }
 
+  /** Returns its four sides as path data. */
+  String path() {
+    StringBuilder d = new StringBuilder(64);
+    for (int i = 0; i < 4; i++) {
+      double w = i == 1 || i == 2 ? halfWidth : -halfWidth;
+      double h = i < 2 ? -halfHeight : halfHeight;
+      d.append(i == 0 ? 'M' : 'L').append(Svg.number(x + w * ux - h * uy)).append(' ').append(Svg.number(y + w * uy + h * ux));
+    }
+    return d.append('Z').toString();
+  }
+
   /** Tells whether two boxes share more than an edge. */
   boolean overlaps(Box other) {
     double dx = other.x - x;

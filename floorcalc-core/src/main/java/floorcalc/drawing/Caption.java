@@ -12,6 +12,7 @@ import java.util.List;
 final class Caption {
   private static final double HEADING = 4.2;
   private static final int DOORS_DESCRIBED = 20;
+  private static final int PROFILES_DESCRIBED = 40;
 
   private Caption() {
   }
@@ -40,7 +41,7 @@ final class Caption {
   }
 
   /** Says in words what the drawing shows. */
-  static String description(Bay bay, Room room, Length gap, Paper paper, Measures measures) {
+  static String description(FloorPlan plan, Bay bay, Room room, Length gap, Paper paper, Measures measures) {
     StringBuilder text = new StringBuilder("A plan to scale, 1 to ").append(paper.scale()).append(", of ")
         .append(Words.count(room.outline().shell().size(), "wall", "walls"));
     if (!room.outline().voids().isEmpty()) {
@@ -71,6 +72,8 @@ final class Caption {
     if (!room.pipes().isEmpty()) {
       text.append(' ').append(Words.count(room.pipes().size(), "pipe comes", "pipes come")).append(" up through it.");
     }
+    RoomProfiles.of(plan, room).stream().limit(PROFILES_DESCRIBED)
+        .forEach(shown -> text.append(' ').append(shown.sentence(measures)));
     return text.toString();
   }
 

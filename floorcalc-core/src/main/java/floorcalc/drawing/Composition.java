@@ -69,7 +69,7 @@ final class Composition {
       return List.of();
     }
     Sheet roll = sheet(Paper.roll(room.outline(), pitch, stripPitch()), Svg.identifier(bay.bay()) + "-parts");
-    return new Strips(roll, Caption.title(bay), Caption.description(bay, room, gap, roll.paper, measures)).draw(bay);
+    return new Strips(roll, Caption.title(bay), Caption.description(plan, bay, room, gap, roll.paper, measures)).draw(bay);
   }
 
   /** How wide rows are on paper so that the narrowest has room for numbers too, unless that takes far too much paper. */
@@ -97,6 +97,9 @@ final class Composition {
     dimensions.rows(bay);
     new RowMarks(sheet, bay, walls, paper.of(pitch)).draw();
     openings.nameDoors();
+    ProfileMarks profiles = new ProfileMarks(sheet, RoomProfiles.of(plan, room));
+    profiles.draw();
+    profiles.label(walls::clear, ProfileMarks.Lengths.BELOW);
     walls.number();
     walls.nameVoids();
     openings.drawPipes();
@@ -160,10 +163,11 @@ final class Composition {
         + sheet.id + "-desc\" width=\"" + width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + ' '
         + height + "\" font-family=\"sans-serif\" fill=\"none\" stroke=\"#000\">");
     svg.element("title", "id=\"" + sheet.id + "-title\"", Caption.title(bay));
-    svg.element("desc", "id=\"" + sheet.id + "-desc\"", Caption.description(bay, room, gap, sheet.paper, measures));
+    svg.element("desc", "id=\"" + sheet.id + "-desc\"", Caption.description(plan, bay, room, gap, sheet.paper, measures));
     svg.line("<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"#fff\" stroke=\"none\"/>");
     svg.line("<g>").add(sheet.floor).line("</g>");
     svg.line("<g>").add(sheet.lines).line("</g>");
+    svg.line("<g>").add(sheet.grounds).line("</g>");
     svg.line("<g fill=\"#000\" stroke=\"none\" text-anchor=\"middle\">").add(sheet.texts).line("</g>");
     svg.line("<g id=\"" + sheet.id + "-board-numbers\" fill=\"#000\" stroke=\"none\" text-anchor=\"middle\">")
         .add(sheet.boardNumbers).line("</g>");

@@ -7,9 +7,11 @@ import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
- * One bay of a plan, drawn to scale on a sheet of paper. Immutable and thread-safe.
+ * One bay of a plan, or all bays of a room or of the whole floor, drawn to scale on a sheet of paper. Immutable and
+ * thread-safe.
  * <p>
  * The sheet shows the room as its user gave it, x to the right and y up: walls and voids with their numbers, the
  * expansion gap, every piece with the number of its board, what is sawn and where factory ends meet, row numbers, the
@@ -76,6 +78,41 @@ public final class FloorDrawing {
    */
   public static List<FloorDrawing> parts(FloorJob job, FloorPlan plan, Bay bay, Measures measures) {
     return composition(job, plan, bay, measures).parts();
+  }
+
+  /**
+   * Draws all bays of a room on one sheet: their names, how long each runs along and across its boards, and the breaks and
+   * profiles between them and at the doors, each with its length.
+   *
+   * @param job the job that was planned, not null
+   * @param plan the plan, not null
+   * @param room the name of a room of this job, not null
+   * @param measures how lengths are written, not null
+   * @return the drawing, not null
+   * @throws IllegalArgumentException if the job has no such room
+   */
+  public static FloorDrawing ofRoom(FloorJob job, FloorPlan plan, String room, Measures measures) {
+    Objects.requireNonNull(plan, "plan");
+    Objects.requireNonNull(measures, "measures");
+    Room found = job.rooms().stream().filter(one -> one.name().equals(room)).findFirst().orElseThrow(
+        () -> new IllegalArgumentException("the job has no room '" + room + "'; draw one of its own rooms"));
+    return new BaysComposition(plan, List.of(found), measures, Svg.identifier("room-", room), "Bays of " + room).draw();
+  }
+
+  /**
+   * Draws all rooms of a job on one sheet, likewise, if they are measured in one frame: no two of them overlap, and
+   * together they fill at least a quarter of the rectangle round them all.
+   *
+   * @param job the job that was planned, not null
+   * @param plan the plan, not null
+   * @param measures how lengths are written, not null
+   * @return the drawing; empty if there is one room only, or if the rooms do not share a frame; not null
+   */
+  public static Optional<FloorDrawing> ofAllRooms(FloorJob job, FloorPlan plan, Measures measures) {
+    Objects.requireNonNull(plan, "plan");
+    Objects.requireNonNull(measures, "measures");
+    return OneFrame.isShared(job.rooms())
+        ? Optional.of(new BaysComposition(plan, job.rooms(), measures, "all-rooms", "All rooms").draw()) : Optional.empty();
   }
 
   private static Composition composition(FloorJob job, FloorPlan plan, Bay bay, Measures measures) {

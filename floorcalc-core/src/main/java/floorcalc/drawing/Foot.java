@@ -96,11 +96,39 @@ final class Foot {
       double left = next("the way each row is laid");
       RowMarks.rowArrow(sheet.lines, UPRIGHT, left, -y);
     }
+    pipesAndProfiles();
+    endKey();
+  }
+
+  /** Explains pipes, breaks and profiles. */
+  void pipesAndProfiles() {
+    Set<Mark> marks = sheet.marks();
     if (marks.contains(Mark.PIPE)) {
       double left = next("pipe");
       Openings.pipe(sheet.lines, left + 3, y, 0.9);
     }
-    endKey();
+    if (marks.contains(Mark.BREAK)) {
+      double left = next("expansion break or edge under a profile");
+      ProfileMarks.chain(sheet.lines, left, y, left + 6, y);
+    }
+    profile(Mark.T_PROFILE, "T", "T profile, with its number in the list");
+    profile(Mark.REDUCER, "R", marks.contains(Mark.FALL) ? "reducer; the triangle points down the fall" : "reducer");
+    profile(Mark.END_PROFILE, "E", "end profile");
+    profile(Mark.NOSING, "N", "nosing at a step edge");
+  }
+
+  private void profile(Mark mark, String letter, String words) {
+    if (!sheet.marks().contains(mark)) {
+      return;
+    }
+    double left = next(words);
+    boolean falls = mark == Mark.REDUCER && sheet.marks().contains(Mark.FALL);
+    double middle = left + (falls ? 2 : 3);
+    ProfileMarks.frame(sheet, letter, new Box(middle, y, TextSize.width(letter) * Sheet.TEXT / 2 + ProfileMarks.MARGIN,
+        ProfileMarks.HALF_HEIGHT, 1, 0));
+    if (falls) {
+      ProfileMarks.triangle(sheet.lines, left + 4.2, y, 1, 0);
+    }
   }
 
   /** Goes on below the last line of the key. */

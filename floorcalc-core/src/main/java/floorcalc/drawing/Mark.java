@@ -16,6 +16,18 @@ enum Mark {
   ROW_ARROW,
   /** A circle with a cross. */
   PIPE,
+  /** A chain of lozenges along an expansion break or a profile. */
+  BREAK,
+  /** A framed letter and number at a T profile. */
+  T_PROFILE,
+  /** A framed letter and number at a reducer. */
+  REDUCER,
+  /** A triangle that points the way a reducer falls. */
+  FALL,
+  /** A framed letter and number at an end profile. */
+  END_PROFILE,
+  /** A framed letter and number at a nosing. */
+  NOSING,
   /** A white triangle at the reading farthest from the plane of best fit. */
   FAR_FROM_PLANE,
   /** Black triangles at the highest and the lowest reading. */

@@ -59,7 +59,12 @@ final class Paper {
    * ways come to the same scale.
    */
   static List<Paper> fit(Outline room) {
-    return on(room, (minX, maxY, width, height) -> {
+    return fit(List.of(room.shell()));
+  }
+
+  /** Returns the sheets that show several rings in one frame largest, likewise. */
+  static List<Paper> fit(List<Ring> shells) {
+    return on(shells, (minX, maxY, width, height) -> {
       List<Paper> papers = new ArrayList<>();
       for (int i = 0; i < FEET_UPRIGHT.length; i++) {
         long upright = scaleFor(SHORT_SIDE, LONG_SIDE - FEET_UPRIGHT[i], width, height);
@@ -80,7 +85,7 @@ final class Paper {
       }
     }
     long chosen = scale;
-    return on(room, (minX, maxY, width, height) -> new Paper(width / chosen + LEFT + RIGHT,
+    return on(List.of(room.shell()), (minX, maxY, width, height) -> new Paper(width / chosen + LEFT + RIGHT,
         CAPTION + ABOVE + height / chosen + BELOW, chosen, minX, maxY, width / chosen, height / chosen));
   }
 
@@ -88,17 +93,18 @@ final class Paper {
     T of(long minX, long maxY, double width, double height);
   }
 
-  private static <T> T on(Outline room, Layout<T> layout) {
-    Ring shell = room.shell();
+  private static <T> T on(List<Ring> shells, Layout<T> layout) {
     long minX = Long.MAX_VALUE;
     long minY = Long.MAX_VALUE;
     long maxX = Long.MIN_VALUE;
     long maxY = Long.MIN_VALUE;
-    for (int i = 0; i < shell.size(); i++) {
-      minX = Math.min(minX, shell.x(i));
-      maxX = Math.max(maxX, shell.x(i));
-      minY = Math.min(minY, shell.y(i));
-      maxY = Math.max(maxY, shell.y(i));
+    for (Ring shell : shells) {
+      for (int i = 0; i < shell.size(); i++) {
+        minX = Math.min(minX, shell.x(i));
+        maxX = Math.max(maxX, shell.x(i));
+        minY = Math.min(minY, shell.y(i));
+        maxY = Math.max(maxY, shell.y(i));
+      }
     }
     return layout.of(minX, maxY, ((double) maxX - minX) / 1e6, ((double) maxY - minY) / 1e6);
   }

@@ -70,6 +70,11 @@ final class Sheet {
     return notes;
   }
 
+  /** Puts a white ground under a text that stands on lines. */
+  void ground(Box box) {
+    grounds.line("<path fill=\"#fff\" stroke=\"none\" d=\"" + box.path() + "\"/>");
+  }
+
   /** Writes a text into the middle of its box, readable from below or from the right, and takes the box. */
   void write(String text, double size, Box box) {
     write(texts, text, size, box);

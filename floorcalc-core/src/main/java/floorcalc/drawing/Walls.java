@@ -69,8 +69,13 @@ final class Walls {
   }
 
   void draw() {
+    draw(sheet.id + "-walls");
+  }
+
+  /** Draws walls and voids; the band of the walls has an identifier. */
+  void draw(String id) {
     String path = shell.path();
-    sheet.floor.line("<path id=\"" + sheet.id + "-walls\" fill=\"#fff\" stroke-width=\"" + Svg.number(2 * outerFace())
+    sheet.floor.line("<path id=\"" + id + "\" fill=\"#fff\" stroke-width=\"" + Svg.number(2 * outerFace())
         + "\" stroke-miterlimit=\"6\" d=\"" + path + "\"/>");
     sheet.floor.line("<path fill=\"#fff\" stroke=\"#fff\" stroke-width=\"" + Svg.number(2 * extra)
         + "\" stroke-miterlimit=\"6\" d=\"" + path + "\"/>");

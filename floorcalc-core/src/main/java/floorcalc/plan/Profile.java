@@ -2,6 +2,7 @@ package floorcalc.plan;
 
 import floorcalc.measure.Length;
 import floorcalc.outline.Point;
+import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -21,5 +22,15 @@ public record Profile(String kind, Point from, Point to, Length length, String b
     Objects.requireNonNull(to, "to");
     Objects.requireNonNull(length, "length");
     Objects.requireNonNull(because, "because");
+  }
+
+  /**
+   * Returns the letter that stands for its kind on drawings and lists, before its number in the plan's list.
+   *
+   * @return {@code "T"}, {@code "R"} for a reducer, {@code "E"} for an end profile, {@code "N"} for a nosing, or the first
+   *     letter of another kind as a capital; {@code "?"} if it names none; not null
+   */
+  public String letter() {
+    return kind.isBlank() ? "?" : kind.strip().substring(0, kind.strip().offsetByCodePoints(0, 1)).toUpperCase(Locale.ROOT);
   }
 }

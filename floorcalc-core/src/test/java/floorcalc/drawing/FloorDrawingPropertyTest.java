@@ -29,7 +29,10 @@ class FloorDrawingPropertyTest {
   @Property(tries = 150)
   void textsKeepApartAndNumbersLieInTheirPieces(@ForAll("jobs") FloorJob job,
       @ForAll("directions") Direction direction, @ForAll Measures measures) {
-    FloorPlan plan = NaiveFloor.plan(job, direction);
+    FloorPlan plan = SplitRooms.withProfiles(NaiveFloor.plan(job, direction), job.rooms().get(0));
+    SvgPage overview = SvgPage.parse(FloorDrawing.ofRoom(job, plan, job.rooms().get(0).name(), measures).toSvg());
+    DrawingChecks.textsNeverCollide(overview);
+    DrawingChecks.textsLieOnTheSheet(overview);
     for (Bay bay : plan.bays()) {
       FloorDrawing drawing = FloorDrawing.of(job, plan, bay, measures);
       SvgPage page = SvgPage.parse(drawing.toSvg());

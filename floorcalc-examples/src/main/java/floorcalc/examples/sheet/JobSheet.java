@@ -11,8 +11,8 @@ import java.util.Map;
 
 /**
  * The printable job sheet: one HTML file that needs nothing beside it, for A4 and Letter, black on white. It says first
- * what to bring and how to start, then what was not kept, then piece by piece what to saw, and last how the figures came
- * about.
+ * what to bring, what to beware of and what to order, then whether the site is fit and what was not kept, then piece by piece
+ * what to saw, how the figures came about, and last the records: a checklist to fill in and a handover to sign.
  */
 public final class JobSheet {
   private final FloorJob job;
@@ -42,20 +42,30 @@ public final class JobSheet {
   private String write() {
     head();
     new Glance(html, figures, job, plan).write();
-    new MeasuredSection(html, tape, job, plan).write();
+    OverviewFigure overview = new OverviewFigure(html, figures, job, plan);
+    overview.allRooms();
+    cautions();
+    OrderSection order = new OrderSection(html, figures, job.board(), plan);
+    order.orderList();
+    order.ledger();
     new SiteSection(html, figures, job, plan).write();
+    new MeasuredSection(html, tape, job, plan).write();
     new Verdicts(html, figures, plan).write();
     CutCard card = CutCard.of(job, plan);
     Map<String, Rest> kept = new HashMap<>();
     card.lines().forEach(line -> line.rests().forEach(rest -> rest.keptFor().forEach(piece -> kept.put(piece, rest))));
+    String room = "";
     for (Bay bay : plan.bays()) {
+      if (!bay.room().equals(room)) {
+        overview.room(bay.room());
+        room = bay.room();
+      }
       new BaySection(html, figures, job, plan, bay, kept).write(card.linesOf(bay));
     }
-    OrderSection order = new OrderSection(html, figures, job.board(), plan);
-    order.orderList();
-    order.ledger();
-    new WorkingSection(html, figures, job, plan).write();
-    closing();
+    new WorkingSection(html, plan).write();
+    new ChecklistSection(html, figures, job, plan).write();
+    new HandoverSection(html, figures, job, plan).write();
+    html.line("</main>").line("</body>").line("</html>");
     return html.toString();
   }
 
@@ -67,22 +77,13 @@ public final class JobSheet {
         .line("</head>").line("<body>").line("<main>").raw("<h1><span>Job sheet</span> ").name(plan.title()).line("</h1>");
     html.line("<p class=\"lead\">" + (figures.inches() ? "Lengths in feet and inches to 1/16, millimetres in brackets" : "Lengths in millimetres")
         + ". <b>Near</b> is towards the starting wall, <b>far</b> away from it; <b>left</b> and <b>right</b> are yours when"
-        + " the starting wall is behind you. Read the <a href=\"#s-cautions\">cautions</a> near the end before you saw.</p>");
+        + " the starting wall is behind you. Read the <a href=\"#s-cautions\">cautions</a> before you saw; fill in the"
+        + " <a href=\"#s-checklist\">checklist</a>; the <a href=\"#s-handover\">handover</a> stays with the floor.</p>");
   }
 
-  private void closing() {
-    html.line("<section class=\"keep\" aria-labelledby=\"s-cautions\">").line("<h2 id=\"s-cautions\">Cautions</h2>").line("<ul>");
-    for (String caution : plan.cautions()) {
-      html.raw("<li>").text(caution).line("</li>");
-    }
+  private void cautions() {
+    html.line("<section class=\"keep\" aria-labelledby=\"s-cautions\">").line("<h2 id=\"s-cautions\">Cautions</h2>").line("<ul class=\"lead\">");
+    plan.cautions().forEach(caution -> html.raw("<li>").text(caution).line("</li>"));
     html.line("</ul>").line("</section>");
-    html.line("<section class=\"sign\" aria-labelledby=\"s-sign\">").line("<h2 id=\"s-sign\">Signed off</h2>")
-        .line("<table>").line("<thead><tr><th scope=\"col\">Step</th><th scope=\"col\">Name</th>"
-            + "<th scope=\"col\">Date</th><th scope=\"col\">Signature</th></tr></thead>").line("<tbody>");
-    for (String step : new String[] {"Sizes checked on site", "Subfloor dry, flat and clean; readings written down",
-        "Packs of one batch, boards looked over", "First row straight, gap kept everywhere", "Floor handed over"}) {
-      html.line("<tr><th scope=\"row\">" + step + "</th><td></td><td></td><td></td></tr>");
-    }
-    html.line("</tbody>").line("</table>").line("</section>").line("</main>").line("</body>").line("</html>");
   }
 }

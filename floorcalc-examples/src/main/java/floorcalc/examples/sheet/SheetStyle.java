@@ -69,6 +69,18 @@ final class SheetStyle {
       .step ul { margin: 0; padding-left: 6mm; }
       .sign { break-inside: avoid; }
       .sign td { width: 22%; height: 11mm; border-left: .15mm solid #777; }
+      .record { break-before: page; }
+      .record h2 { margin-top: 0; }
+      .fill td, .fill th { border-right: .15mm solid #777; padding-left: 1mm; }
+      .fill tr > :last-child { border-right: 0; }
+      .fill .blank { height: 7mm; }
+      .fill .of { font-weight: bold; padding-top: 2mm; }
+      .ticks { list-style: none; margin: 0 0 3mm; padding: 0; }
+      .ticks li { display: flex; gap: 1.5mm; break-inside: avoid; font-size: 10pt; line-height: 1.3; padding: .7mm 0; }
+      .ticks .tick { flex: none; margin: .4mm 0 0; }
+      .ticks span { min-width: 0; overflow-wrap: anywhere; }
+      .line { display: block; height: 5mm; border-bottom: .2mm solid #000; }
+      .record ul:not(.ticks) { margin: 0 0 3mm; padding-left: 5mm; font-size: 10pt; }
       @media screen and (max-width: 600px) { .bring { grid-template-columns: 1fr 1fr; } }
       """;
 

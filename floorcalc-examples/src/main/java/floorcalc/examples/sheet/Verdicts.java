@@ -128,7 +128,7 @@ final class Verdicts {
             + " more places, all in plan.json";
   }
 
-  private static String words(String rule) {
+  static String words(String rule) {
     return switch (rule) {
       case "minimumRowWidth" -> "narrowest row";
       case "minimumEndPiece" -> "shortest start or end piece";

@@ -1,11 +1,8 @@
 package floorcalc.examples.sheet;
 
 import floorcalc.measure.Area;
-import floorcalc.measure.Length;
-import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.MaterialLine;
-import floorcalc.rules.RuleValue;
 import floorcalc.working.Standing;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
@@ -15,33 +12,20 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** The parts of the sheet that say how the figures came about: the rules and the working. */
+/** The part of the sheet that says how the figures came about. */
 final class WorkingSection {
   /** A square millimetre. */
   private static final int AREA_DECIMALS = 6;
 
   private final Html html;
-  private final Figures figures;
-  private final FloorJob job;
   private final FloorPlan plan;
 
-  WorkingSection(Html html, Figures figures, FloorJob job, FloorPlan plan) {
+  WorkingSection(Html html, FloorPlan plan) {
     this.html = html;
-    this.figures = figures;
-    this.job = job;
     this.plan = plan;
   }
 
   void write() {
-    html.line("<section class=\"keep\" aria-labelledby=\"s-rules\">").line("<h2 id=\"s-rules\">Rules used</h2>").line("<table>")
-        .raw("<caption>").text("Rules, set “" + job.rules().name() + "”").line("</caption>")
-        .columns("92 34 60").heads(List.of("Rule", "Value", "Whose rule"));
-    html.line("<tbody>");
-    for (RuleValue<?> rule : job.rules().all()) {
-      html.raw("<tr>").element("th scope=\"row\"", rule.key().meaning()).element("td", value(rule.value()))
-          .element("td", rule.source().toString()).line("</tr>");
-    }
-    html.line("</tbody>").line("</table>").line("</section>");
     html.line("<section class=\"working\" aria-labelledby=\"s-working\">").line("<h2 id=\"s-working\">Working</h2>")
         .line("<p>Lengths are exact; areas are shown to the square millimetre.</p>");
     Set<Step> shown = new HashSet<>();
@@ -76,11 +60,7 @@ final class WorkingSection {
     html.line("</div>");
   }
 
-  private String value(Object value) {
-    return value instanceof Length length ? figures.withUnit(length) : text(value);
-  }
-
-  private static String text(Object value) {
+  static String text(Object value) {
     if (value instanceof Area area) {
       return new BigDecimal(area.toSquareMetreString(AREA_DECIMALS)).stripTrailingZeros().toPlainString() + " m²";
     }

@@ -1,0 +1,179 @@
+package floorcalc.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import floorcalc.outline.Direction;
+import floorcalc.outline.Outline;
+import floorcalc.plan.Bay;
+import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorPlan;
+import floorcalc.plan.Room;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.w3c.dom.Element;
+
+/** Breaks and profiles on a bay's drawing, and the overviews of a room and of all rooms. */
+class BaysDrawingTest {
+  private static final FloorJob L = Rooms.job(SplitRooms.lShaped());
+  private static final FloorPlan L_PLAN = SplitRooms.lSplit(L);
+  private static final FloorJob FLAT = SplitRooms.flat();
+  private static final FloorPlan FLAT_PLAN = SplitRooms.flatPlan(FLAT);
+
+  private static SvgPage bay(FloorJob job, FloorPlan plan, int bay) {
+    return SvgPage.parse(FloorDrawing.of(job, plan, plan.bays().get(bay)).toSvg());
+  }
+
+  private static SvgPage room(Measures measures) {
+    return SvgPage.parse(FloorDrawing.ofRoom(L, L_PLAN, "Living & dining", measures).toSvg());
+  }
+
+  private static SvgPage flat() {
+    return SvgPage.parse(FloorDrawing.ofAllRooms(FLAT, FLAT_PLAN, Measures.MILLIMETRES).orElseThrow().toSvg());
+  }
+
+  private static String words(SvgPage page) {
+    return String.join(" | ", page.words());
+  }
+
+  @Test
+  void aBayShowsItsBreaksAndProfilesWithLetterNumberAndLength() {
+    SvgPage page = bay(L, L_PLAN, 0);
+    assertThat(page.words()).contains("T1", "R2", "T3", "Breaks and profiles: T1 3900 mm, R2 1500 mm, T3 900 mm.",
+        "expansion break or edge under a profile", "T profile, with its number in the list", "reducer; the triangle points down the fall");
+    assertThat(page.words()).doesNotContain("end profile", "nosing at a step edge");
+    assertThat(page.byId("-desc").getTextContent()).contains("T profile T1 is 3900 mm long.",
+        "Reducer R2 in door D2 is 1500 mm long, falling out of the room.", "T profile T3 in door D1 is 900 mm long.");
+  }
+
+  /** At 1:50 the break of 3900 mm is 78 mm long; its lozenges stand 3.2 mm apart: 78 / 3.2 = 24.4, so 24 of them. */
+  @Test
+  void theChainRunsBetweenTheExactEndsOfTheProfile() {
+    List<Element> parts = bay(L, L_PLAN, 0).byId("-profile-T1").getElementsByTagName("path").getLength() == 3
+        ? elements(bay(L, L_PLAN, 0).byId("-profile-T1")) : List.of();
+    double[] line = numbers(parts.get(0).getAttribute("d"));
+    assertThat(line[2] - line[0]).isEqualTo(78, org.assertj.core.api.Assertions.within(0.011));
+    assertThat(line[3]).isEqualTo(line[1]);
+    double[] bars = numbers(parts.get(1).getAttribute("d"));
+    assertThat(bars).containsExactly(line[0], line[1] - 1.1, line[0], line[1] + 1.1, line[2], line[1] - 1.1, line[2], line[1] + 1.1);
+    assertThat(parts.get(2).getAttribute("d").chars().filter(c -> c == 'Z').count()).isEqualTo(24);
+  }
+
+  private static List<Element> elements(Element group) {
+    List<Element> elements = new ArrayList<>();
+    for (int i = 0; i < group.getElementsByTagName("path").getLength(); i++) {
+      elements.add((Element) group.getElementsByTagName("path").item(i));
+    }
+    return elements;
+  }
+
+  private static double[] numbers(String d) {
+    return java.util.Arrays.stream(d.replaceAll("[MLZ]", " ").trim().split("\\s+")).mapToDouble(Double::parseDouble).toArray();
+  }
+
+  /** The hall's door D2 leads up to a floor 6 mm higher, the room beyond looks down on it: one way on both sheets. */
+  @Test
+  void aReducerFallsTheSameWaySeenFromBothRooms() {
+    double[] fromRoom = triangle(bay(FLAT, FLAT_PLAN, 1));
+    double[] fromHall = triangle(bay(FLAT, FLAT_PLAN, 2));
+    double[] fromAll = triangle(flat());
+    // The hall lies above on paper: the tip, the last of three corners, has the smaller y.
+    assertThat(fromRoom[5]).isLessThan(fromRoom[1]);
+    assertThat(fromHall[5]).isLessThan(fromHall[1]);
+    assertThat(fromAll[5]).isLessThan(fromAll[1]);
+  }
+
+  private static double[] triangle(SvgPage page) {
+    return page.all("path").stream().filter(path -> path.getAttribute("fill").equals("#000")
+        && path.getAttribute("stroke").equals("#fff") && path.getAttribute("d").matches("M[^ML]*L[^L]*L[^L]*Z"))
+        .map(path -> numbers(path.getAttribute("d"))).findFirst().orElseThrow();
+  }
+
+  @Test
+  void theOverviewNamesTheBaysAndTheirRuns() {
+    SvgPage page = room(Measures.MILLIMETRES);
+    // 6400 - 2 x 10 along, 3100 - 2 x 10 across; 3900 - 2 x 10 along, 2500 - 2 x 10 across.
+    assertThat(page.words()).contains("Bays of Living & dining", "living-1", "along 6380", "across 3080", "living-2", "along 3880",
+        "across 2480", "T1 3900", "R2 1500", "T3 900", "the way the boards run");
+    assertThat(page.byId("-desc").getTextContent()).contains("1 room with 2 bays",
+        "Bay living-1: 6380 mm along the boards, 3080 mm across them.", "T profile T1 is 3900 mm long.");
+  }
+
+  @Test
+  void runsFollowTheBoardsNotTheDrawing() {
+    FloorPlan turned = NaiveFloor.plan(FLAT, Direction.fromDegrees(90));
+    SvgPage page = SvgPage.parse(FloorDrawing.ofRoom(FLAT, turned, "Hall", Measures.MILLIMETRES).toSvg());
+    // The hall is 8000 mm by 1200 mm, the boards run up the short side.
+    assertThat(words(page)).contains("along 1180", "across 7980");
+  }
+
+  @ParameterizedTest
+  @EnumSource(Measures.class)
+  void textsOfOverviewsKeepApart(Measures measures) {
+    SvgPage one = room(measures);
+    DrawingChecks.textsNeverCollide(one);
+    DrawingChecks.textsLieOnTheSheet(one);
+    SvgPage all = SvgPage.parse(FloorDrawing.ofAllRooms(FLAT, FLAT_PLAN, measures).orElseThrow().toSvg());
+    DrawingChecks.textsKeepApart(all);
+    DrawingChecks.textsLieOnTheSheet(all);
+  }
+
+  @Test
+  void allRoomsStandInOneFrameAndDoorsAreNamedOnce() {
+    SvgPage page = flat();
+    assertThat(page.words()).contains("All rooms", "Left-1", "Right-1", "Hall-1", "T1 900", "R2 900", "E3 900", "Entrance");
+    assertThat(page.words().stream().filter(text -> text.equals("D1"))).hasSize(1);
+    assertThat(page.byId("-desc").getTextContent()).contains("3 rooms with 3 bays", "Door D2 leads to Hall.");
+    List<String> ids = page.all("*").stream().map(element -> element.getAttribute("id")).filter(id -> !id.isEmpty()).toList();
+    assertThat(ids).doesNotHaveDuplicates().allMatch(id -> id.startsWith("all-rooms-"));
+  }
+
+  @Test
+  void roomsInFramesOfTheirOwnHaveNoCommonDrawing() {
+    Room left = FLAT.rooms().get(0);
+    Room same = Room.of("Other", Outline.of(Rooms.ring(0, 0, 4000, 0, 4000, 3000, 0, 3000)));
+    Room across = Room.of("Other", Outline.of(Rooms.ring(1000, -500, 2000, -500, 2000, 3500, 1000, 3500)));
+    Room within = Room.of("Other", Outline.of(Rooms.ring(1000, 500, 2000, 500, 2000, 900, 1000, 900)));
+    Room far = Room.of("Other", Outline.of(Rooms.ring(90_000, 0, 94_000, 0, 94_000, 3000, 90_000, 3000)));
+    for (Room other : List.of(same, across, within, far)) {
+      FloorJob job = FloorJob.of("Invented", FLAT.board()).room(left).room(other).build();
+      assertThat(FloorDrawing.ofAllRooms(job, NaiveFloor.plan(job, Direction.ALONG_X), Measures.MILLIMETRES)).isEmpty();
+    }
+    FloorJob alone = FloorJob.of("Invented", FLAT.board()).room(left).build();
+    assertThat(FloorDrawing.ofAllRooms(alone, NaiveFloor.plan(alone, Direction.ALONG_X), Measures.MILLIMETRES)).isEmpty();
+  }
+
+  /** Both rooms begin at (0, 0): a break of one lies where the other has boards. */
+  @Test
+  void aProfileIsDrawnInItsOwnRoomOnly() {
+    Room other = Room.of("Other", Outline.of(Rooms.ring(0, 0, 9000, 0, 9000, 9000, 0, 9000)));
+    FloorJob job = FloorJob.of("Invented", L.board()).room(L.rooms().get(0)).room(other).build();
+    List<Bay> bays = new ArrayList<>(L_PLAN.bays());
+    bays.addAll(NaiveFloor.plan(FloorJob.of("Invented", L.board()).room(other).build(), Direction.ALONG_X).bays());
+    FloorPlan plan = SplitRooms.with(Rooms.plan(job, bays, L_PLAN.boards()), L_PLAN.profiles());
+    assertThat(words(SvgPage.parse(FloorDrawing.ofRoom(job, plan, "Other", Measures.MILLIMETRES).toSvg()))).doesNotContain("T1");
+    assertThat(words(SvgPage.parse(FloorDrawing.ofRoom(job, plan, "Living & dining", Measures.MILLIMETRES).toSvg()))).contains("T1 3900");
+  }
+
+  @Test
+  void aRoomThatTheJobHasNotIsRefused() {
+    assertThatIllegalArgumentException().isThrownBy(() -> FloorDrawing.ofRoom(L, L_PLAN, "Attic", Measures.MILLIMETRES))
+        .withMessage("the job has no room 'Attic'; draw one of its own rooms");
+  }
+
+  @Test
+  void isTheSameInEveryLocale() {
+    String usual = FloorDrawing.ofRoom(L, L_PLAN, "Living & dining", Measures.FEET_AND_INCHES).toSvg();
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertThat(FloorDrawing.ofRoom(L, L_PLAN, "Living & dining", Measures.FEET_AND_INCHES).toSvg()).isEqualTo(usual);
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+}
