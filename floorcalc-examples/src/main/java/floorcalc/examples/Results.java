@@ -38,6 +38,15 @@ record Results(Path folder, Map<String, byte[]> files) {
         files.put("floor-" + bay.bay() + "-part-" + (i + 1) + ".svg", parts.get(i).toSvg().getBytes(StandardCharsets.UTF_8));
       }
     }
+    FloorDrawing.ofAllRooms(file.job(), plan, file.tape().measures())
+        .ifPresent(drawing -> files.put("rooms.svg", drawing.toSvg().getBytes(StandardCharsets.UTF_8)));
+    for (Bay bay : plan.bays()) {
+      List<Bay> ofRoom = plan.bays().stream().filter(other -> other.room().equals(bay.room())).toList();
+      if (ofRoom.size() > 1 && ofRoom.get(0).equals(bay)) {
+        String name = "bays-" + bay.bay().replaceFirst("-[0-9]+$", "") + ".svg";
+        files.put(name, FloorDrawing.ofRoom(file.job(), plan, bay.room(), file.tape().measures()).toSvg().getBytes(StandardCharsets.UTF_8));
+      }
+    }
     files.put("cut-card.csv", CsvFiles.cutCard(CutCard.of(file.job(), plan)));
     files.put("order.csv", CsvFiles.order(plan));
     return new Results(folder, files);
@@ -77,7 +86,7 @@ record Results(Path folder, Map<String, byte[]> files) {
   List<String> strangers() {
     try (Stream<Path> there = Files.list(folder)) {
       return there.map(path -> path.getFileName().toString())
-          .filter(name -> name.startsWith("floor-") && name.endsWith(".svg") && !files.containsKey(name)).sorted().toList();
+          .filter(name -> name.matches("(floor-|bays-).*\\.svg|rooms\\.svg") && !files.containsKey(name)).sorted().toList();
     } catch (IOException fault) {
       return List.of();
     }

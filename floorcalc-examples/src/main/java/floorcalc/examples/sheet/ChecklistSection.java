@@ -17,7 +17,7 @@ import java.util.List;
  * end, with what the job and the plan say and blanks for what is found. Common practice, no source.
  */
 final class ChecklistSection {
-  private static final int CONTROL_ROWS = 8;
+  private static final int CONTROL_ROWS = 6;
   /** Ten boards laid together tell the laid pitch to a tenth of what a tape can read. */
   private static final int STACK = 10;
 
@@ -84,7 +84,7 @@ final class ChecklistSection {
     List<String> items = new ArrayList<>(List.of(
         "Subfloor swept and vacuumed; high spots ground, low spots filled, filler dry",
         "Underlay and moisture barrier as the makers say; seams closed: ____________",
-        STACK + " boards pushed together measure ____________ (planned " + figures.withUnit(pitch.times(STACK)) + "); if not, plan again",
+        STACK + " boards pushed together measure ____________ (planned " + figures.withUnit(pitch.multipliedBy(STACK)) + "); if not, plan again",
         "Starting line straight to 1 mm over its whole length, and square to what is seen first",
         "Spacers of " + figures.withUnit(job.rules().value(LayingRules.EXPANSION_GAP)) + " at everything fixed"));
     for (Bay bay : plan.bays()) {
@@ -122,13 +122,13 @@ final class ChecklistSection {
     for (Bay bay : plan.bays()) {
       for (int row : controlRows(bay.rows().size())) {
         html.raw("<tr>").element("th scope=\"row\"", bay.bay()).element("td", Integer.toString(row))
-            .element("td", figures.bare(job.board().laidPitch().times(row - 1))).raw(blank()).raw(blank()).line("</tr>");
+            .element("td", figures.bare(job.board().laidPitch().multipliedBy(row - 1))).raw(blank()).raw(blank()).line("</tr>");
       }
     }
     html.line("</tbody>").line("</table>");
   }
 
-  /** Every fifth or tenth row and so on, so that there are at most eight, and the last row but one, which is still whole. */
+  /** Every fifth or tenth row and so on, so that there are at most six, and the last row but one, which is still whole. */
   static List<Integer> controlRows(int rows) {
     List<Integer> found = new ArrayList<>();
     int step = 5 * Math.max(1, (rows + 5 * CONTROL_ROWS - 1) / (5 * CONTROL_ROWS));

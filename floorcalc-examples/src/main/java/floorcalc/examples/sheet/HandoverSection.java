@@ -36,6 +36,9 @@ final class HandoverSection {
       "Oiled, waxed and lacquered boards want different means: use what the maker of the boards or of their surface names, and"
           + " try it first where it does not show.");
 
+  /** Kinds that are called profile. */
+  private static final List<String> LONG_NAMED = List.of("T", "end");
+
   private final Html html;
   private final Figures figures;
   private final FloorJob job;
@@ -85,7 +88,7 @@ final class HandoverSection {
   private void rules() {
     Optional<LayingRules> set = RuleSet.all().stream().filter(one -> one.name().equals(job.rules().name()) && !one.dependsOnRoom())
         .findFirst().map(one -> one.forBoard(job.board().thickness(), job.board().coverWidth()));
-    html.line("<section class=\"keep\" aria-labelledby=\"s-rules\">").line("<h3 id=\"s-rules\">Rules used</h3>").line("<table>")
+    html.line("<section aria-labelledby=\"s-rules\">").line("<h3 id=\"s-rules\">Rules used</h3>").line("<table>")
         .raw("<caption>").text("Rules, set “" + job.rules().name() + "”").line("</caption>")
         .columns("70 30 44 42").heads(List.of("Rule", "Value", "Whose rule", "Instead of; decided by"));
     html.line("<tbody>");
@@ -136,7 +139,7 @@ final class HandoverSection {
     html.line("<ul>");
     for (int i = 0; i < plan.profiles().size(); i++) {
       Profile profile = plan.profiles().get(i);
-      html.raw("<li>").text(profile.letter() + (i + 1) + ", " + profile.kind() + " profile, " + figures.withUnit(profile.length()) + ": "
+      html.raw("<li>").text(profile.letter() + (i + 1) + ", " + profile.kind() + (LONG_NAMED.contains(profile.kind()) ? " profile, " : ", ") + figures.withUnit(profile.length()) + ": "
           + profile.because()).line("</li>");
     }
     html.line("</ul>").line("<p>Each lies over a gap that the floor needs: do not fill it, and put the profile back after a repair.</p>");

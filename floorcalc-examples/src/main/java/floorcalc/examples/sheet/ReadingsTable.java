@@ -51,23 +51,29 @@ final class ReadingsTable {
         html.raw(i == 0 ? "" : ", ").name(names.get(i));
       }
       html.line("</th></tr>");
-      judgements.forEach(one -> row(one, day));
+      judgements.stream().filter(one -> !day || isRead(one)).forEach(one -> row(one, day));
       html.line("</tbody>");
     });
     html.line("</table>");
   }
 
+  /** What can be read again on the day: not the seasons, and not what follows from other readings. */
+  private static boolean isRead(Judgement one) {
+    return !one.code().startsWith("gap-") && !one.where().endsWith("season");
+  }
+
   private void row(Judgement one, boolean day) {
-    html.raw("<tr>").raw("<th scope=\"row\">").text(figures.inWords(one.check()));
-    if (!one.where().isEmpty()) {
+    html.raw("<tr><th scope=\"row\">").text(figures.inWords(one.check()));
+    if (!day && !one.where().isEmpty()) {
       html.raw(" <small>").text(figures.inWords(one.where())).raw("</small>");
     }
     html.raw("</th>").element("td", one.found().isEmpty() ? "not measured" : figures.inWords(one.found()))
-        .raw("<td>").text(figures.inWords(one.limit())).raw(" <small>").text(one.source().toString()).raw("</small></td>");
+        .raw("<td>").text(figures.inWords(one.limit()));
     if (day) {
-      html.raw("<td class=\"blank\"></td><td class=\"blank\"></td>");
+      html.raw("</td><td class=\"blank\"></td><td class=\"blank\"></td>");
     } else {
-      html.element(one.outcome() == Outcome.NOT_MET ? "td class=\"no\"" : "td", result(one.outcome()));
+      html.raw(" <small>").text(one.source().toString()).raw("</small></td>")
+          .element(one.outcome() == Outcome.NOT_MET ? "td class=\"no\"" : "td", result(one.outcome()));
     }
     html.line("</tr>");
   }

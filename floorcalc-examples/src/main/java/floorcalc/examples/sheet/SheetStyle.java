@@ -73,15 +73,27 @@ final class SheetStyle {
       .record h2 { margin-top: 0; }
       .fill td, .fill th { border-right: .15mm solid #777; padding-left: 1mm; }
       .fill tr > :last-child { border-right: 0; }
-      .fill .blank { height: 7mm; }
+      .fill .blank { height: 6mm; }
       .fill .of { font-weight: bold; padding-top: 2mm; }
-      .ticks { list-style: none; margin: 0 0 3mm; padding: 0; }
+      .ticks { list-style: none; margin: 0 0 3mm; padding: 0; break-inside: avoid; }
       .ticks li { display: flex; gap: 1.5mm; break-inside: avoid; font-size: 10pt; line-height: 1.3; padding: .7mm 0; }
       .ticks .tick { flex: none; margin: .4mm 0 0; }
       .ticks span { min-width: 0; overflow-wrap: anywhere; }
       .line { display: block; height: 5mm; border-bottom: .2mm solid #000; }
       .record ul:not(.ticks) { margin: 0 0 3mm; padding-left: 5mm; font-size: 10pt; }
-      @media screen and (max-width: 600px) { .bring { grid-template-columns: 1fr 1fr; } }
+      @media screen and (max-width: 600px) {
+        .bring { grid-template-columns: 1fr 1fr; }
+        .open ul, .steps { columns: 1; }
+        section { overflow-x: auto; }
+        table { table-layout: auto; }
+        col { width: auto !important; }
+        th, td { font-size: 8.5pt; padding-right: 1.5mm; overflow-wrap: normal; }
+        .cut .key { font-size: 10pt; white-space: nowrap; }
+        .cut th[scope=rowgroup] { font-size: 12pt; }
+        .num, .ledger td, td.no { white-space: nowrap; }
+        figure { overflow-x: auto; }
+        figure svg { min-width: 160mm; }
+      }
       """;
 
   private SheetStyle() {

@@ -10,7 +10,9 @@ import floorcalc.examples.job.JobFile;
 import floorcalc.examples.job.Tape;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
+import floorcalc.outline.Outline;
 import floorcalc.outline.Wkt;
+import floorcalc.plan.Bay;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
@@ -111,8 +113,9 @@ class JobSheetTest {
   void firstComesWhatToBringAndThePartsFollowInOrder() throws Exception {
     FloorPlan plan = Demo.plan(Demo.HOUSE);
     Document document = parse(sheet(Demo.HOUSE));
-    assertThat(texts(document, "h2")).containsExactly("Bring and begin", "Before a board is opened", "Checks and compromises", "Study bay study-1",
-        "Living room bay living-room-1", "Order", "Where the boards go", "Rules used", "Working", "Cautions", "Signed off");
+    assertThat(texts(document, "h2")).containsExactly("Bring and begin", "Cautions", "Order", "Where the boards go",
+        "Before a board is opened", "Checks and compromises", "Study bay study-1", "Living room bay living-room-1", "Working",
+        "Checklist", "Handover");
     assertThat(texts(document, "strong")).startsWith(Integer.toString(plan.order().packs()),
         Integer.toString(plan.order().boardsUsed()), "10 mm", Integer.toString(plan.compromises().size()));
   }
@@ -227,6 +230,27 @@ class JobSheetTest {
     NodeList lines = ((Element) table.getElementsByTagName("tbody").item(0)).getElementsByTagName("tr");
     assertThat(lines.getLength()).isEqualTo(2);
     assertThat(lines.item(0).getTextContent()).contains("hall-1 row 2 run 2, hall-1 row 4 run 2");
+  }
+
+  @Test
+  void aRoomOfSeveralBaysIsDrawnAsAWholeBeforeThem() throws Exception {
+    FloorPlan one = HandMade.plan("Hall", "Hall");
+    Bay second = new Bay("hall-2", "Hall", Direction.ALONG_X, Outline.of(HandMade.ring(10, 300, 5010, 300, 5010, 310, 10, 310)), List.of());
+    FloorPlan plan = new FloorPlan(one.title(), List.of(one.bays().get(0), second), one.boards(), one.order(), one.ledger(), one.materials(),
+        one.profiles(), one.checks(), one.compromises(), one.findings(), one.cautions(), one.working());
+    Document document = parse(new String(JobSheet.of(HandMade.job("Hall", "Hall"), plan), StandardCharsets.UTF_8));
+    List<String> headings = texts(document, "h2");
+    assertThat(headings).containsSubsequence("Hall its bays", "Hall bay hall-1", "Hall bay hall-2", "Working");
+    assertThat(all(document, "svg").stream().filter(svg -> svg.getAttribute("aria-labelledby").startsWith("room-Hall-"))).hasSize(1);
+  }
+
+  @Test
+  void roomsOfOneFrameAreDrawnTogetherAtTheFront() throws Exception {
+    FloorJob job = FloorJob.of("Two rooms (invented)", BoardGoods.of(Length.ofMillimetres(2200), Length.ofMillimetres(185), Length.ofMillimetres(14), 6))
+        .room(Room.of("Left", Wkt.parse("POLYGON ((0 0, 3000 0, 3000 2400, 0 2400, 0 0))")))
+        .room(Room.of("Right", Wkt.parse("POLYGON ((3100 0, 6000 0, 6000 2400, 3100 2400, 3100 0))"))).build();
+    Document document = parse(new String(JobSheet.of(new JobFile(job, Tape.METRIC), FloorPlanner.plan(job)), StandardCharsets.UTF_8));
+    assertThat(texts(document, "h2").subList(0, 3)).containsExactly("Bring and begin", "Where the rooms and bays lie", "Cautions");
   }
 
   @Test
