@@ -103,6 +103,7 @@ final class Composition {
     walls.number();
     walls.nameVoids();
     openings.drawPipes();
+    openings.listPipes();
     boards(sheet);
     return sheet;
   }

@@ -192,6 +192,13 @@ final class Openings {
     }
     if (!pipes.isEmpty()) {
       sheet.explain(Mark.PIPE);
+    }
+  }
+
+  /** Says where the pipes are. */
+  void listPipes() {
+    List<Pipe> pipes = room.pipes();
+    if (!pipes.isEmpty()) {
       List<String> places = pipes.stream().map(p -> sheet.measures.withUnit(p.diameter()) + " at (" + sheet.measures.row(p.at().x())
           + ", " + sheet.measures.row(p.at().y()) + ")").toList();
       sheet.note((pipes.size() == 1 ? "Pipe: " : "Pipes: ") + Words.list(places, 6) + ".");

@@ -2,15 +2,12 @@ package floorcalc.examples.job;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import floorcalc.boards.BoardGoods;
-import floorcalc.measure.Length;
-import floorcalc.measure.TapeNotationException;
 import floorcalc.plan.FloorJob;
 import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /**
  * Reads jobs in the format {@code floorcalc-job/1}, described in {@code docs/json-files.md}. Reading is strict, and all
@@ -21,7 +18,6 @@ public final class JobReader {
   public static final String FORMAT = "floorcalc-job/1";
 
   private static final List<String> FIELDS = List.of("format", "title", "board", "laying", "rooms");
-  private static final Pattern INCH_OR_FOOT = Pattern.compile("[\"″”'′’]|[0-9 ](in|inch|inches|ft|foot|feet)\\b");
 
   private JobReader() {
   }
@@ -38,7 +34,7 @@ public final class JobReader {
     FloorJob.Builder builder = FloorJob.of(parts.title, parts.board).rules(parts.laying.rules())
         .direction(parts.laying.direction()).offcuts(parts.laying.offcuts()).throughBreaks(parts.laying.throughBreaks());
     parts.rooms.forEach(read -> builder.room(read.room().orElseThrow()));
-    return new JobFile(builder.build(), parts.tape);
+    return new JobFile(builder.build(), parts.tapes.ofJob(), parts.tapes.inFeet());
   }
 
   /**
@@ -57,11 +53,11 @@ public final class JobReader {
       read.survey().ifPresentOrElse(survey -> measured.add(new MeasuredRoom(read.name(), survey)),
           () -> others.add(read.name()));
     }
-    return new SurveyFile(parts.title, measured, others, parts.tape);
+    return new SurveyFile(parts.title, measured, others, parts.tapes.ofSurveys());
   }
 
   /** The parts of a job without mistakes. */
-  private record Parts(String title, BoardGoods board, LayingReader.Laying laying, List<RoomReader.Read> rooms, Tape tape) {
+  private record Parts(String title, BoardGoods board, LayingReader.Laying laying, List<RoomReader.Read> rooms, Tapes tapes) {
   }
 
   private static Parts parts(byte[] utf8, Purpose purpose) {
@@ -96,8 +92,7 @@ public final class JobReader {
     if (!job.mistakes().none()) {
       return Optional.empty();
     }
-    Tape tape = inches(root) ? Tape.FEET_AND_INCHES : Tape.METRIC;
-    return Optional.of(new Parts(title.orElseThrow(), board.orElseThrow(), laying, rooms, tape));
+    return Optional.of(new Parts(title.orElseThrow(), board.orElseThrow(), laying, rooms, Tapes.of(root)));
   }
 
   /** Tells whether to read on: in a file of another format nothing else can be told to be wrong. */
@@ -105,29 +100,5 @@ public final class JobReader {
     Optional<Value> format = job.required("format", "\"" + FORMAT + "\"");
     format.ifPresent(value -> value.choice(Map.of(FORMAT, FORMAT)));
     return format.flatMap(Value::asText).filter(text -> text.startsWith("floorcalc-") && !text.equals(FORMAT)).isEmpty();
-  }
-
-  /** Whether sizes are in inches; the length of an edge among the site readings says nothing about the tape of the job. */
-  private static boolean inches(JsonNode node) {
-    if (node.isTextual() && INCH_OR_FOOT.matcher(node.textValue()).find()) {
-      try {
-        return !Length.parse(node.textValue()).isZero();
-      } catch (TapeNotationException notALength) {
-        return false;
-      }
-    }
-    for (Map.Entry<String, JsonNode> field : node.properties()) {
-      if (!field.getKey().equals("site") && inches(field.getValue())) {
-        return true;
-      }
-    }
-    if (node.isArray()) {
-      for (JsonNode item : node) {
-        if (inches(item)) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 }

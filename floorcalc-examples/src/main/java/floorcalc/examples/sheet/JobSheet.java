@@ -1,7 +1,6 @@
 package floorcalc.examples.sheet;
 
 import floorcalc.examples.job.JobFile;
-import floorcalc.examples.job.Tape;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
@@ -17,15 +16,15 @@ import java.util.Map;
 public final class JobSheet {
   private final FloorJob job;
   private final FloorPlan plan;
-  private final Tape tape;
+  private final JobFile file;
   private final Figures figures;
   private final Html html = new Html();
 
   private JobSheet(JobFile file, FloorPlan plan) {
     this.job = file.job();
     this.plan = plan;
-    this.tape = file.tape();
-    this.figures = new Figures(tape);
+    this.file = file;
+    this.figures = new Figures(file.tape());
   }
 
   /**
@@ -49,7 +48,7 @@ public final class JobSheet {
     order.orderList();
     order.ledger();
     new SiteSection(html, figures, job, plan).write();
-    new MeasuredSection(html, tape, job, plan).write();
+    new MeasuredSection(html, file, plan).write();
     new Verdicts(html, figures, plan).write();
     CutCard card = CutCard.of(job, plan);
     Map<String, Rest> kept = new HashMap<>();

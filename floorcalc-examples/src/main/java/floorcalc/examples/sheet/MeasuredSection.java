@@ -1,6 +1,7 @@
 package floorcalc.examples.sheet;
 
 import floorcalc.drawing.SurveyDrawing;
+import floorcalc.examples.job.JobFile;
 import floorcalc.examples.job.Tape;
 import floorcalc.outline.survey.Misfit;
 import floorcalc.outline.survey.SurveyReport;
@@ -21,17 +22,18 @@ final class MeasuredSection {
   private static final String MISFIT = "survey-misfit";
 
   private final Html html;
-  private final Tape tape;
-  private final SurveyFigures figures;
+  private final JobFile file;
   private final FloorJob job;
   private final FloorPlan plan;
+  /** Of the room that is being written. */
+  private SurveyFigures figures;
 
-  MeasuredSection(Html html, Tape tape, FloorJob job, FloorPlan plan) {
+  MeasuredSection(Html html, JobFile file, FloorPlan plan) {
     this.html = html;
-    this.tape = tape;
-    this.figures = new SurveyFigures(tape);
-    this.job = job;
+    this.file = file;
+    this.job = file.job();
     this.plan = plan;
+    this.figures = new SurveyFigures(file.tape());
   }
 
   /** Whether a check or a finding stands in this section, and so in no other. */
@@ -57,6 +59,8 @@ final class MeasuredSection {
   }
 
   private void room(Room room, Calculated<SurveyReport> survey, SurveyedRoom measured) {
+    Tape tape = file.tapeOf(room.name());
+    figures = new SurveyFigures(tape);
     html.raw("<h3>").name(room.name()).raw(": ").text(figures.area(measured)).line("</h3>");
     List<Finding> findings = new ArrayList<>(survey.findings());
     findings.addAll(strips(room));
