@@ -1,0 +1,115 @@
+package floorcalc.bays;
+
+import java.util.BitSet;
+import java.util.List;
+
+/** Judges a set of cells as one bay. */
+final class PartCheck {
+  /** What becomes of a set. */
+  enum Verdict {
+    /** It is a bay. */
+    FREE,
+    /** It is no bay, but may become one by taking in more cells. */
+    NOT_YET,
+    /** It is no bay, and no set that holds it is one. */
+    NEVER
+  }
+
+  private final Mesh mesh;
+  private final SplitLimits limits;
+  private final boolean[] fixed;
+
+  /** Takes the mesh and, of each edge, whether a break lies there in any case. */
+  PartCheck(Mesh mesh, SplitLimits limits, boolean[] fixed) {
+    this.mesh = mesh;
+    this.limits = limits;
+    this.fixed = fixed;
+  }
+
+  Verdict judge(BitSet part) {
+    if (isTooLong(part) || spansBreak(part)) {
+      return Verdict.NEVER;
+    }
+    Verdict verdict = Verdict.FREE;
+    for (int[] loop : mesh.loops(part)) {
+      Recesses ring = ring(loop);
+      Verdict here = MeshCells.twiceArea(mesh, loop) > 0 ? shell(ring, loop) : hole(ring, loop);
+      if (here == Verdict.NEVER) {
+        return here;
+      }
+      verdict = here == Verdict.NOT_YET ? here : verdict;
+    }
+    return verdict;
+  }
+
+  private Verdict shell(Recesses ring, int[] loop) {
+    Verdict verdict = Verdict.FREE;
+    for (int k = 0; k < loop.length; k++) {
+      if (!ring.isInner(k)) {
+        continue;
+      }
+      if (!isCorner(mesh.from[loop[k]]) || ring.depth(k) > limits.deepest()) {
+        verdict = Verdict.NOT_YET;
+        if (ring.toHull(k) > limits.deepest()) {
+          return Verdict.NEVER;
+        }
+      }
+    }
+    return verdict;
+  }
+
+  /** A bay may lie round a column, and round no other bay. */
+  private Verdict hole(Recesses ring, int[] loop) {
+    for (int side : loop) {
+      if (mesh.cell[side ^ 1] >= 0) {
+        return Verdict.NOT_YET;
+      }
+    }
+    return ring.leastWidth() > limits.widestVoid() ? Verdict.NEVER : Verdict.FREE;
+  }
+
+  /** Breaks may not bend on the open floor: inner corners of bays are corners of the room. */
+  private boolean isCorner(int node) {
+    return node < mesh.shape.size();
+  }
+
+  Recesses ring(int[] loop) {
+    double[] xs = new double[loop.length];
+    double[] ys = new double[loop.length];
+    for (int k = 0; k < loop.length; k++) {
+      xs[k] = mesh.xs[mesh.from[loop[k]]];
+      ys[k] = mesh.ys[mesh.from[loop[k]]];
+    }
+    return new Recesses(xs, ys);
+  }
+
+  boolean isTooLong(BitSet part) {
+    double[] box = box(part);
+    return box[1] - box[0] > limits.along() || box[3] - box[2] > limits.across();
+  }
+
+  /** Least and greatest along the boards, then across them. */
+  double[] box(BitSet part) {
+    double[] box = {Double.MAX_VALUE, -Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE};
+    for (int c = part.nextSetBit(0); c >= 0; c = part.nextSetBit(c + 1)) {
+      for (int k = 0; k < 4; k += 2) {
+        box[k] = Math.min(box[k], mesh.boxOf[c][k]);
+        box[k + 1] = Math.max(box[k + 1], mesh.boxOf[c][k + 1]);
+      }
+    }
+    return box;
+  }
+
+  private boolean spansBreak(BitSet part) {
+    for (int e = 0; e < fixed.length; e++) {
+      if (fixed[e] && part.get(mesh.cell[2 * e]) && part.get(mesh.cell[2 * e + 1])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  List<int[]> loops(BitSet part) {
+    return mesh.loops(part);
+  }
+}

@@ -1,0 +1,131 @@
+package floorcalc.bays;
+
+import floorcalc.bays.BreakReasons.Because;
+import floorcalc.bays.ExpansionBreak.Reason;
+import floorcalc.outline.Direction;
+import floorcalc.outline.Outline;
+import floorcalc.outline.Point;
+import floorcalc.rules.AtDoorways;
+import floorcalc.rules.LayingRules;
+import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/** One search for the breaks of a room, from the lines that may be taken to the breaks with their reasons. */
+final class SplitSearch {
+  /** Sets of cells judged before a search is broken off. */
+  static final long MOST_STEPS = 400_000;
+  /** Costs are lengths in 1024ths of a nanometre, so that of equal lengths one can be preferred. */
+  private static final long SCALE = 1024;
+  /** A break in a doorway is taken for this much shorter than it is. */
+  private static final double DOORWAY_FIRST = 1e6;
+  /** A break that lies neither along nor square to the boards is taken for this many times its length. */
+  private static final double ASLANT_LAST = 1.5;
+  /** So is a break for a longest run that does not divide it equally: rooms a hair narrower at one end would get slivers there. */
+  private static final double UNEQUAL_LATER = 1.01;
+
+  private final Outline room;
+  private final List<Opening> openings;
+  private final LayingRules rules;
+  private final SplitLimits limits;
+  private final RoomShape shape;
+
+  SplitSearch(Outline room, Direction boards, List<Opening> openings, LayingRules rules) {
+    this.room = room;
+    this.openings = openings;
+    this.rules = rules;
+    this.limits = SplitLimits.of(rules);
+    this.shape = new RoomShape(room, boards);
+  }
+
+  Calculated<BaySplit> run() {
+    List<Cut> cuts = new ArrayList<>(new OpeningCuts(shape).of(openings));
+    boolean doorways = !openings.isEmpty() && rules.value(LayingRules.AT_DOORWAYS) == AtDoorways.BREAK;
+    if (!doorways && isOneBay()) {
+      return result(List.of(), true, List.of());
+    }
+    CornerCuts corners = new CornerCuts(shape, limits);
+    cuts.addAll(corners.all());
+    cuts.addAll(RunCuts.of(shape, limits));
+    Mesh mesh = new Mesh(shape, new MeshNodes(shape, cuts));
+    boolean[] fixed = new boolean[mesh.cutOf.length];
+    for (int e = 0; e < fixed.length; e++) {
+      fixed[e] = doorways && opening(mesh, e) >= 0;
+    }
+    PartCheck check = new PartCheck(mesh, limits, fixed);
+    PartSearch search = new PartSearch(mesh, check, costs(mesh, cuts), fixed, MOST_STEPS);
+    List<BitSet> bays = search.bays();
+    return result(breaks(mesh, check, bays, fixed), search.isProven() && !corners.isThinned(), List.of());
+  }
+
+  private boolean isOneBay() {
+    double[] box = {Double.MAX_VALUE, -Double.MAX_VALUE, Double.MAX_VALUE, -Double.MAX_VALUE};
+    for (int i = shape.first[0]; i < shape.first[1]; i++) {
+      double u = shape.along(shape.xs[i], shape.ys[i]);
+      double w = shape.across(shape.xs[i], shape.ys[i]);
+      box[0] = Math.min(box[0], u);
+      box[1] = Math.max(box[1], u);
+      box[2] = Math.min(box[2], w);
+      box[3] = Math.max(box[3], w);
+    }
+    return box[1] - box[0] <= limits.along() && box[3] - box[2] <= limits.across() && BayFreedom.isFree(shape, limits);
+  }
+
+  /** The opening that an edge lies in, -1 if none: openings are the first cuts. */
+  private int opening(Mesh mesh, int edge) {
+    return mesh.cutOf[edge] < openings.size() ? mesh.cutOf[edge] : -1;
+  }
+
+  private static long[] costs(Mesh mesh, List<Cut> cuts) {
+    long[] costs = new long[mesh.cutOf.length];
+    for (int e = 0; e < costs.length; e++) {
+      if (mesh.cutOf[e] >= 0) {
+        Cut cut = cuts.get(mesh.cutOf[e]);
+        double length = mesh.length(2 * e);
+        double counted = switch (cut.kind()) {
+          case OPENING -> length * Math.max(0, 1 - DOORWAY_FIRST / cut.length());
+          case ASLANT -> length * ASLANT_LAST;
+          case OTHER_RUN -> length * UNEQUAL_LATER;
+          default -> length;
+        };
+        costs[e] = (long) StrictMath.rint(counted) * SCALE + cut.kind().ordinal();
+      }
+    }
+    return costs;
+  }
+
+  private List<ExpansionBreak> breaks(Mesh mesh, PartCheck check, List<BitSet> bays, boolean[] fixed) {
+    int[] bayOf = new int[mesh.cells];
+    for (int b = 0; b < bays.size(); b++) {
+      int bay = b;
+      bays.get(b).stream().forEach(c -> bayOf[c] = bay);
+    }
+    boolean[] isBreak = new boolean[mesh.cutOf.length];
+    for (int e = 0; e < isBreak.length; e++) {
+      isBreak[e] = fixed[e] || mesh.cutOf[e] >= 0 && bayOf[mesh.cell[2 * e]] != bayOf[mesh.cell[2 * e + 1]];
+    }
+    BreakRuns runs = new BreakRuns(mesh, isBreak);
+    BreakReasons reasons = new BreakReasons(mesh, check, limits, rules);
+    List<ExpansionBreak> breaks = new ArrayList<>();
+    for (int[] run : runs.all()) {
+      int door = opening(mesh, run[0] / 2);
+      Because because = fixed[run[0] / 2]
+          ? new Because(Reason.DOORWAY, "doorway " + openings.get(door).name() + ": the rules ask for a break at each doorway")
+          : reasons.of(run, bays);
+      breaks.add(new ExpansionBreak(place(mesh, mesh.from[run[0]]), place(mesh, runs.end(run)), because.reason(),
+          door >= 0 && !fixed[run[0] / 2] ? "in doorway " + openings.get(door).name() + ": " + because.text() : because.text()));
+    }
+    return breaks;
+  }
+
+  private Point place(Mesh mesh, int node) {
+    return shape.point(mesh.xs[node], mesh.ys[node]);
+  }
+
+  private Calculated<BaySplit> result(List<ExpansionBreak> breaks, boolean proven, List<Finding> findings) {
+    BaySplit split = new BaySplit(BreakEnds.parts(room, breaks), proven);
+    return Calculated.of(split, SplitWorking.steps(split), findings);
+  }
+}
