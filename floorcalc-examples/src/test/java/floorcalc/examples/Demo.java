@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 public final class Demo {
   /** Where they are. */
   public static final Path FOLDER = Path.of("demo");
+  /** A whole flat in one frame: an L with a column and a hearth, a hall with four doors, a surveyed bedroom, a kitchen with an island. */
+  public static final String FLAT = "gullhaven-flat";
   /** Rooms in millimetres: one out of square, one L-shaped. */
   public static final String HOUSE = "gullhaven-house";
   /** A room in feet and inches. */

@@ -3,18 +3,24 @@ package floorcalc.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.audit.PlanAudit;
+import floorcalc.drawing.FloorDrawing;
+import floorcalc.drawing.Measures;
+import floorcalc.examples.job.JobFile;
 import floorcalc.examples.job.Tape;
+import floorcalc.outline.Ring;
+import floorcalc.plan.Door;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
 import floorcalc.working.Finding;
 import java.io.IOException;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** The demo scenario: an invented house with four rooms. */
+/** The demo scenario: invented rooms in Gullhaven. */
 class DemoTest {
   @Test
   void jobsKeepToTheSchemaAndSayThatTheyAreInvented() throws IOException {
-    assertThat(Demo.names()).containsExactly(Demo.HOUSE, Demo.LOFT, Demo.PARLOUR);
+    assertThat(Demo.names()).containsExactly(Demo.FLAT, Demo.HOUSE, Demo.LOFT, Demo.PARLOUR);
     for (String name : Demo.names()) {
       assertThat(Docs.faultsOfJob(Demo.bytes(name))).isEmpty();
       assertThat(Demo.job(name).job().title()).endsWith("(invented)");
@@ -47,5 +53,39 @@ class DemoTest {
   void loftIsMeasuredInFeetAndInches() throws IOException {
     assertThat(Demo.job(Demo.LOFT).tape()).isEqualTo(Tape.FEET_AND_INCHES);
     assertThat(Demo.job(Demo.HOUSE).tape()).isEqualTo(Tape.METRIC);
+  }
+
+  /** The floor beyond each inner door is the floor of the room it leads to, and both rooms name the door alike. */
+  @Test
+  void roomsOfTheFlatLeadToEachOther() throws IOException {
+    List<Room> rooms = Demo.job(Demo.FLAT).job().rooms();
+    assertThat(rooms.stream().map(Room::name)).containsExactly("Living room", "Hall", "Bedroom", "Kitchen");
+    Room hall = rooms.get(1);
+    assertThat(hall.doors()).hasSize(4);
+    for (Door door : hall.doors()) {
+      rooms.stream().filter(room -> room.name().equals(door.leadsTo())).forEach(room -> {
+        Door back = room.doors().stream().filter(other -> other.name().equals(door.name())).findFirst().orElseThrow();
+        assertThat(back.leadsTo()).isEqualTo("Hall");
+        // walls of 110 mm to 131 mm stand between the two faces of an opening, measured to a few millimetres in the bedroom
+        double dx = door.from().x().plus(door.to().x()).minus(back.from().x()).minus(back.to().x()).toMillimetres() / 2;
+        double dy = door.from().y().plus(door.to().y()).minus(back.from().y()).minus(back.to().y()).toMillimetres() / 2;
+        assertThat(Math.sqrt(dx * dx + dy * dy)).as(door.name()).isBetween(110.0, 131.0);
+        assertThat(door.beyond().finish()).isEqualTo("same floor");
+        assertThat(back.beyond().higherBy()).isEqualTo(door.beyond().higherBy().negated());
+      });
+    }
+    assertThat(FloorDrawing.ofAllRooms(Demo.job(Demo.FLAT).job(), Demo.plan(Demo.FLAT), Measures.MILLIMETRES)).isPresent();
+  }
+
+  @Test
+  void bedroomOfTheFlatIsSurveyedInFeetAndInchesAndOutOfSquare() throws IOException {
+    JobFile flat = Demo.job(Demo.FLAT);
+    assertThat(flat.tape()).isEqualTo(Tape.METRIC);
+    assertThat(flat.inFeet()).containsExactly("Bedroom");
+    assertThat(flat.tapeOf("Bedroom")).isEqualTo(Tape.FEET_AND_INCHES);
+    assertThat(flat.tapeOf("Hall")).isEqualTo(Tape.METRIC);
+    Ring bedroom = flat.job().rooms().get(2).outline().shell();
+    // the far wall rises by about 19 mm over 4.2 m: its ends are read 3549 mm and 3530 mm from the near wall
+    assertThat(bedroom.corners().get(3).y().minus(bedroom.corners().get(2).y()).toMillimetres()).isBetween(14.0, 24.0);
   }
 }

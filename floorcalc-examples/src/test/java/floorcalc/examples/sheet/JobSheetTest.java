@@ -64,7 +64,7 @@ class JobSheetTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
+  @ValueSource(strings = {Demo.FLAT, Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
   void sheetIsWellFormedAndEachIdStandsOnce(String demo) throws Exception {
     Document document = parse(sheet(demo));
     Set<String> ids = new HashSet<>();
@@ -81,7 +81,7 @@ class JobSheetTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
+  @ValueSource(strings = {Demo.FLAT, Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
   void sheetCanBeReadAloud(String demo) throws Exception {
     Document document = parse(sheet(demo));
     assertThat(document.getDocumentElement().getAttribute("lang")).isEqualTo("en");
@@ -98,7 +98,7 @@ class JobSheetTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
+  @ValueSource(strings = {Demo.FLAT, Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
   void nothingIsLoadedFromElsewhere(String demo) throws Exception {
     Document document = parse(sheet(demo));
     for (Element element : all(document, "*")) {
