@@ -6,8 +6,10 @@ import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.plan.Bay;
 import floorcalc.plan.Door;
+import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
+import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,14 +26,16 @@ final class BaysComposition {
   private static final double HEADING = 4.2;
 
   private final FloorPlan plan;
+  private final Length gap;
   private final List<Room> rooms;
   private final Measures measures;
   private final String id;
   private final String heading;
   private final List<Bay> bays;
 
-  BaysComposition(FloorPlan plan, List<Room> rooms, Measures measures, String id, String heading) {
+  BaysComposition(FloorJob job, FloorPlan plan, List<Room> rooms, Measures measures, String id, String heading) {
     this.plan = plan;
+    this.gap = job.rules().value(LayingRules.EXPANSION_GAP);
     this.rooms = rooms;
     this.measures = measures;
     this.id = id;
@@ -64,7 +68,7 @@ final class BaysComposition {
     new OverallDimensions(sheet).draw();
     List<Openings> openings = new ArrayList<>();
     for (int i = 0; i < rooms.size(); i++) {
-      Openings one = new Openings(sheet, rooms.get(i), walls.get(i));
+      Openings one = new Openings(sheet, rooms.get(i), walls.get(i), gap);
       one.drawDoors();
       openings.add(one);
     }

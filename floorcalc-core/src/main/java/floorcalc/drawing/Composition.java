@@ -91,7 +91,7 @@ final class Composition {
     walls.draw();
     walls.drawOtherBays(plan, bay);
     Dimensions dimensions = new Dimensions(sheet, walls);
-    Openings openings = new Openings(sheet, room, walls);
+    Openings openings = new Openings(sheet, room, walls, gap);
     new OverallDimensions(sheet).draw();
     openings.drawDoors();
     dimensions.rows(bay);

@@ -96,7 +96,7 @@ public final class FloorDrawing {
     Objects.requireNonNull(measures, "measures");
     Room found = job.rooms().stream().filter(one -> one.name().equals(room)).findFirst().orElseThrow(
         () -> new IllegalArgumentException("the job has no room '" + room + "'; draw one of its own rooms"));
-    return new BaysComposition(plan, List.of(found), measures, Svg.identifier("room-", room), "Bays of " + room).draw();
+    return new BaysComposition(job, plan, List.of(found), measures, Svg.identifier("room-", room), "Bays of " + room).draw();
   }
 
   /**
@@ -112,7 +112,7 @@ public final class FloorDrawing {
     Objects.requireNonNull(plan, "plan");
     Objects.requireNonNull(measures, "measures");
     return OneFrame.isShared(job.rooms())
-        ? Optional.of(new BaysComposition(plan, job.rooms(), measures, "all-rooms", "All rooms").draw()) : Optional.empty();
+        ? Optional.of(new BaysComposition(job, plan, job.rooms(), measures, "all-rooms", "All rooms").draw()) : Optional.empty();
   }
 
   private static Composition composition(FloorJob job, FloorPlan plan, Bay bay, Measures measures) {

@@ -104,7 +104,11 @@ final class Foot {
   void pipesAndProfiles() {
     Set<Mark> marks = sheet.marks();
     if (marks.contains(Mark.PIPE)) {
-      double left = next("pipe");
+      boolean hole = marks.contains(Mark.PIPE_HOLE);
+      double left = next(hole ? "pipe and its hole" : "pipe");
+      if (hole) {
+        Openings.hole(sheet.lines, left + 3, y, 1.5);
+      }
       Openings.pipe(sheet.lines, left + 3, y, 0.9);
     }
     if (marks.contains(Mark.BREAK)) {

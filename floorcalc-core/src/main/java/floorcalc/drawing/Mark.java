@@ -16,6 +16,8 @@ enum Mark {
   ROW_ARROW,
   /** A circle with a cross. */
   PIPE,
+  /** A broken circle round a pipe. */
+  PIPE_HOLE,
   /** A chain of lozenges along an expansion break or a profile. */
   BREAK,
   /** A framed letter and number at a T profile. */

@@ -13,12 +13,19 @@ import java.util.List;
 final class Openings {
   private static final int MOST_DOORS = 60;
   private static final int MOST_PIPES = 200;
+  /** The clear space round a pipe where a job keeps no gap: the hole is 20 mm wider than the pipe. */
+  private static final Length NO_GAP = Length.ofMillimetres(10);
+  /** A hole that is drawn narrower than this round its pipe is left out. */
+  private static final double CLEAR_RING = 0.12;
 
   private final Sheet sheet;
   private final Room room;
   private final Walls walls;
+  /** The clear space round a pipe: as at every other fixed thing. */
+  private final Length gap;
 
-  Openings(Sheet sheet, Room room, Walls walls) {
+  Openings(Sheet sheet, Room room, Walls walls, Length gap) {
+    this.gap = gap.isZero() ? NO_GAP : gap;
     this.sheet = sheet;
     this.room = room;
     this.walls = walls;
@@ -184,6 +191,11 @@ final class Openings {
       double x = sheet.paper.x(pipe.at().xNanometres());
       double y = sheet.paper.y(pipe.at().yNanometres());
       double radius = Math.max(0.6, sheet.paper.of(pipe.diameter()) / 2);
+      double hole = sheet.paper.of(pipe.diameter()) / 2 + sheet.paper.of(gap);
+      if (hole >= radius + CLEAR_RING) {
+        hole(sheet.lines, x, y, hole);
+        sheet.explain(Mark.PIPE_HOLE);
+      }
       pipe(sheet.lines, x, y, radius);
       sheet.take(Box.upright(x - radius - 0.7, y - radius - 0.7, x + radius + 0.7, y + radius + 0.7));
     }
@@ -203,6 +215,11 @@ final class Openings {
           + ", " + sheet.measures.row(p.at().y()) + ")").toList();
       sheet.note((pipes.size() == 1 ? "Pipe: " : "Pipes: ") + Words.list(places, 6) + ".");
     }
+  }
+
+  static void hole(Svg lines, double x, double y, double radius) {
+    lines.line("<circle " + Svg.attribute("cx", x) + ' ' + Svg.attribute("cy", y) + ' ' + Svg.attribute("r", radius)
+        + " fill=\"#fff\" stroke-width=\"0.13\" stroke-dasharray=\"0.35 0.25\"/>");
   }
 
   static void pipe(Svg lines, double x, double y, double radius) {

@@ -8,6 +8,7 @@ import floorcalc.plan.Door;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Profile;
 import floorcalc.plan.Room;
+import floorcalc.plan.RoomBreak;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -17,7 +18,8 @@ import java.util.Optional;
 
 /**
  * The profiles of a plan that lie in a room. A plan lists them for all rooms together, each in the coordinates of its own
- * room: a profile is a room's if it lies at one of its doors, or inside its walls where none of its bays is laid.
+ * room: a profile is a room's if it lies on one of its breaks, at one of its doors, or inside its walls where none of its bays is
+ * laid.
  */
 final class RoomProfiles {
   /** A profile at most so far from the middle of a door lies in that door: half a door, or a thick wall. */
@@ -70,8 +72,10 @@ final class RoomProfiles {
     for (int i = 0; i < plan.profiles().size(); i++) {
       Profile profile = plan.profiles().get(i);
       Point middle = middle(profile.from(), profile.to());
-      Optional<Door> door = door(room, middle);
-      if (door.isPresent() || isBetweenBays(plan.bays(), room, middle)) {
+      List<RoomBreak> lines = plan.breaks().stream().filter(one -> isAt(one, profile)).toList();
+      Optional<Door> door = lines.isEmpty() ? door(room, middle) : Optional.empty();
+      if (lines.isEmpty() ? door.isPresent() || isBetweenBays(plan.bays(), room, middle)
+          : lines.stream().anyMatch(one -> one.room().equals(room.name()))) {
         found.add(new Shown(room, profile, profile.letter() + (i + 1), door));
       }
     }
@@ -95,6 +99,10 @@ final class RoomProfiles {
     double dx = (double) middle.xNanometres() - place.xNanometres();
     double dy = (double) middle.yNanometres() - place.yNanometres();
     return Math.sqrt(dx * dx + dy * dy);
+  }
+
+  private static boolean isAt(RoomBreak line, Profile profile) {
+    return line.line().from().equals(profile.from()) && line.line().to().equals(profile.to());
   }
 
   private static boolean isBetweenBays(List<Bay> bays, Room room, Point middle) {

@@ -3,12 +3,16 @@ package floorcalc.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import floorcalc.bays.ExpansionBreak;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
+import floorcalc.outline.Point;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
+import floorcalc.plan.Pipe;
 import floorcalc.plan.Room;
+import floorcalc.plan.RoomBreak;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -157,6 +161,36 @@ class BaysDrawingTest {
     FloorPlan plan = SplitRooms.with(Rooms.plan(job, bays, L_PLAN.boards()), L_PLAN.profiles());
     assertThat(words(SvgPage.parse(FloorDrawing.ofRoom(job, plan, "Other", Measures.MILLIMETRES).toSvg()))).doesNotContain("T1");
     assertThat(words(SvgPage.parse(FloorDrawing.ofRoom(job, plan, "Living & dining", Measures.MILLIMETRES).toSvg()))).contains("T1 3900");
+  }
+
+  /** A hole is 2 x 10 mm wider than its pipe: 35 mm across, at 1:50 0.35 mm in radius, hidden by the sign; at 1:10 1.75 mm. */
+  @Test
+  void aPipeHasItsHoleWhereItCanBeSeen() {
+    assertThat(words(bay(L, L_PLAN, 0))).contains("pipe").doesNotContain("pipe and its hole");
+    Room small = Room.of("Small", Outline.of(Rooms.ring(0, 0, 900, 0, 900, 700, 0, 700)))
+        .withPipes(List.of(new Pipe(Point.ofMillimetres(300, 200), Rooms.mm(15))));
+    FloorJob job = Rooms.job(small);
+    SvgPage page = bay(job, NaiveFloor.plan(job, Direction.ALONG_X), 0);
+    assertThat(words(page)).contains("Scale 1:10", "pipe and its hole");
+    assertThat(page.all("circle").stream().map(circle -> circle.getAttribute("r"))).contains("1.75", "0.75");
+  }
+
+  /** A break says which room it is in, whatever lies at the same place of another room. */
+  @Test
+  void aBreakOfAPlanIsDrawnInTheRoomThatItNames() {
+    Room other = Room.of("Other", Outline.of(Rooms.ring(0, 0, 9000, 0, 9000, 9000, 0, 9000)));
+    FloorJob job = FloorJob.of("Invented", L.board()).room(L.rooms().get(0)).room(other).build();
+    ExpansionBreak line = new ExpansionBreak(Point.ofMillimetres(0, 3100), Point.ofMillimetres(3900, 3100),
+        ExpansionBreak.Reason.INNER_CORNER, "inner corner 4");
+    for (String name : List.of("Other", "Living & dining")) {
+      FloorPlan plan = SplitRooms.with(Rooms.plan(job, L_PLAN.bays(), L_PLAN.boards()), L_PLAN.profiles().subList(0, 1))
+          .withBreaks(List.of(new RoomBreak(name, line, Rooms.mm(20))));
+      String there = words(SvgPage.parse(FloorDrawing.ofRoom(job, plan, name, Measures.MILLIMETRES).toSvg()));
+      String elsewhere = words(SvgPage.parse(FloorDrawing.ofRoom(job, plan, name.equals("Other") ? "Living & dining" : "Other",
+          Measures.MILLIMETRES).toSvg()));
+      assertThat(there).contains("T1 3900");
+      assertThat(elsewhere).doesNotContain("T1");
+    }
   }
 
   @Test
