@@ -62,10 +62,11 @@ class HouseTest {
     arrows.put("transitions", Set.of("measure", "working", "rules", "outline"));
     arrows.put("fittings", Set.of("measure", "working", "rules", "outline"));
     arrows.put("trims", Set.of("measure", "working", "rules"));
-    arrows.put("materials", Set.of("measure", "working", "rules", "outline", "boards", "trims", "bays"));
     arrows.put("moisture", Set.of("measure", "working", "outline"));
     arrows.put("movement", Set.of("measure", "working", "rules", "outline", "moisture"));
     arrows.put("flatness", Set.of("measure", "working", "outline"));
+    arrows.put("materials",
+        Set.of("measure", "working", "rules", "outline", "moisture", "flatness", "boards", "trims", "bays"));
     arrows.put("site", Set.of("measure", "working", "rules", "outline", "boards", "moisture", "movement", "flatness"));
     arrows.put("plan", Set.of("measure", "working", "rules", "outline", "bays", "transitions", "fittings", "rows", "joints",
         "boards", "materials", "site"));
