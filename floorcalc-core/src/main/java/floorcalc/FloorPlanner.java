@@ -2,6 +2,7 @@ package floorcalc;
 
 import floorcalc.audit.AuditReport;
 import floorcalc.audit.PlanAudit;
+import floorcalc.finishing.OrderList;
 import floorcalc.laying.FloorLaying;
 import floorcalc.laying.JobCheck;
 import floorcalc.plan.Check;
@@ -48,7 +49,8 @@ public final class FloorPlanner {
     Check audited = Check.of("plan-audited", "plan audited a second time by other means",
         "covered, nothing overlaps, cuttable from the boards listed, rules kept or named", "no fault", Outcome.MET,
         Source.DEFINITION);
-    return SiteChecks.added(job, SurveyChecks.added(job, plan.with(List.of(audited), List.of(), List.of())));
+    FloorPlan judged = SiteChecks.added(job, SurveyChecks.added(job, plan.with(List.of(audited), List.of(), List.of())));
+    return OrderList.of(job, judged).addedTo(judged);
   }
 
   /**

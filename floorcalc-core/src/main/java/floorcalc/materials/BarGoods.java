@@ -1,7 +1,6 @@
 package floorcalc.materials;
 
 import floorcalc.measure.Length;
-import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -21,7 +20,7 @@ import java.util.Optional;
  * @param price what it costs, empty if not stated; not null
  */
 public record BarGoods(String name, List<Length> lengths, Length thickness, InsideCorners inside, OpenEnds openEnds,
-    LongRuns longRuns, Length leastPiece, Length allowance, AtVoids voids, Optional<UnitPrice> price) implements Serializable {
+    LongRuns longRuns, Length leastPiece, Length allowance, AtVoids voids, Optional<UnitPrice> price) {
   private static final Length SHORTEST = Length.ofMillimetres(100);
   private static final Length LONGEST = Length.ofMillimetres(100_000);
   /** No part of a long wall is shorter than this unless given: common practice, no source. */

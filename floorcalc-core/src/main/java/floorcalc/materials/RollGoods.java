@@ -2,7 +2,6 @@ package floorcalc.materials;
 
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
-import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;

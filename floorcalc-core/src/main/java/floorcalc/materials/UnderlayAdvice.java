@@ -39,11 +39,24 @@ public record UnderlayAdvice(String lay, String because, Source source, List<Jud
    * @param base what lies below, not null
    * @param heating whether the floor is heated, not null
    * @param use how the room is used, not null
-   * @param layers the products of the job, from the subfloor up; not null, empty if none are stated, which is judged as none
+   * @param layers the products that are laid, from the subfloor up; not null, empty if there are none
    * @return the advice, not null
    */
   public static UnderlayAdvice of(String room, Base base, Heating heating, RoomUse use, List<RollGoods> layers) {
-    return new UnderlayRule(room, base, heating, use, layers).advice();
+    return new UnderlayRule(room, base, heating, use, layers, true).advice();
+  }
+
+  /**
+   * Says what to lay in a room of which no product is stated.
+   *
+   * @param room the room's name, not null
+   * @param base what lies below, not null
+   * @param heating whether the floor is heated, not null
+   * @param use how the room is used, not null
+   * @return the advice, {@code moisture-barrier} not measured in it; not null
+   */
+  public static UnderlayAdvice of(String room, Base base, Heating heating, RoomUse use) {
+    return new UnderlayRule(room, base, heating, use, List.of(), false).advice();
   }
 
   static Finding wet(String room) {

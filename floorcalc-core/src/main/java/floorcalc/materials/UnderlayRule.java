@@ -17,16 +17,18 @@ final class UnderlayRule {
   private final Heating heating;
   private final RoomUse use;
   private final List<RollGoods> layers;
+  private final boolean stated;
   private final List<Judgement> judgements = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private final List<String> cautions = new ArrayList<>();
 
-  UnderlayRule(String room, Base base, Heating heating, RoomUse use, List<RollGoods> layers) {
+  UnderlayRule(String room, Base base, Heating heating, RoomUse use, List<RollGoods> layers, boolean stated) {
     this.room = Objects.requireNonNull(room, "room");
     this.base = Objects.requireNonNull(base, "base");
     this.heating = Objects.requireNonNull(heating, "heating");
     this.use = Objects.requireNonNull(use, "use");
     this.layers = List.copyOf(layers);
+    this.stated = stated;
   }
 
   UnderlayAdvice advice() {
@@ -36,8 +38,13 @@ final class UnderlayRule {
       cautions.add("Wet rooms: wood floors swell, lift and grow slippery where water stands; they do not belong there.");
       return new UnderlayAdvice("no wood floor", "the room is wet in use", Source.COMMON_PRACTICE, judgements, findings, cautions);
     }
-    barrier();
-    softLayers();
+    if (stated) {
+      barrier();
+      softLayers();
+    } else {
+      judge("moisture-barrier", "what lies between subfloor and boards", "", lay(), Outcome.NOT_MEASURED,
+          "state the underlay and the barrier; " + because());
+    }
     if (heating == Heating.HEATED) {
       judge("thermal-resistance", "thermal resistance of boards and underlay together", "",
           "as the makers of the heating, the boards and the underlay allow", Outcome.NOT_MEASURED,

@@ -5,6 +5,7 @@ import floorcalc.boards.BoardGoods;
 import floorcalc.boards.OffcutUse;
 import floorcalc.boards.SearchEffort;
 import floorcalc.joints.JointPattern;
+import floorcalc.materials.FloorGoods;
 import floorcalc.rows.RowWay;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleSet;
@@ -26,6 +27,7 @@ public final class FloorJob {
   private final RowWay rowWay;
   private final JointPattern pattern;
   private final ThroughBreaks throughBreaks;
+  private final FloorGoods goods;
   private final List<Room> rooms;
 
   private FloorJob(Builder builder) {
@@ -38,6 +40,7 @@ public final class FloorJob {
     this.rowWay = builder.rowWay;
     this.pattern = builder.pattern;
     this.throughBreaks = builder.throughBreaks;
+    this.goods = builder.goods;
     this.rooms = List.copyOf(builder.rooms);
     if (rooms.isEmpty()) {
       throw new IllegalArgumentException("a job needs at least one room");
@@ -141,6 +144,15 @@ public final class FloorJob {
   }
 
   /**
+   * Returns what is bought beside the boards.
+   *
+   * @return the goods, {@link FloorGoods#NONE} if none are stated; not null
+   */
+  public FloorGoods goods() {
+    return goods;
+  }
+
+  /**
    * Returns the rooms in laying order.
    *
    * @return an unmodifiable list, not null, not empty
@@ -202,6 +214,7 @@ public final class FloorJob {
     builder.rowWay = rowWay;
     builder.pattern = pattern;
     builder.throughBreaks = throughBreaks;
+    builder.goods = goods;
     builder.rooms.addAll(rooms);
     return builder;
   }
@@ -217,6 +230,7 @@ public final class FloorJob {
     private RowWay rowWay = RowWay.AS_NEEDED;
     private JointPattern pattern = JointPattern.FREE;
     private ThroughBreaks throughBreaks = ThroughBreaks.EACH_BAY_ITS_OWN;
+    private FloorGoods goods = FloorGoods.NONE;
     private final List<Room> rooms = new ArrayList<>();
 
     private Builder(String title, BoardGoods board) {
@@ -299,6 +313,17 @@ public final class FloorJob {
      */
     public Builder throughBreaks(ThroughBreaks way) {
       this.throughBreaks = Objects.requireNonNull(way, "way");
+      return this;
+    }
+
+    /**
+     * Sets what is bought beside the boards; nothing is stated if not set.
+     *
+     * @param bought the goods, not null
+     * @return this builder, not null
+     */
+    public Builder goods(FloorGoods bought) {
+      this.goods = Objects.requireNonNull(bought, "bought");
       return this;
     }
 

@@ -96,6 +96,30 @@ public record FloorPlan(
   }
 
   /**
+   * Returns the same plan with another order list.
+   *
+   * @param others the order list, not null
+   * @return the plan, not null
+   */
+  public FloorPlan withMaterials(List<MaterialLine> others) {
+    return new FloorPlan(title, bays, boards, order, ledger, others, profiles, checks, compromises, findings, cautions, working,
+        figures, breaks);
+  }
+
+  /**
+   * Returns the same plan with more cautions at the end, each once.
+   *
+   * @param more the cautions, not null
+   * @return the plan, not null
+   */
+  public FloorPlan withCautions(List<String> more) {
+    List<String> all = new ArrayList<>(cautions);
+    more.stream().filter(caution -> !all.contains(caution)).forEach(all::add);
+    return new FloorPlan(title, bays, boards, order, ledger, materials, profiles, checks, compromises, findings, all, working,
+        figures, breaks);
+  }
+
+  /**
    * Returns the same plan with transition profiles in place of those that it has.
    *
    * @param others the profiles, not null

@@ -2,6 +2,7 @@ package floorcalc.plan;
 
 import floorcalc.bays.ExpansionBreak;
 import floorcalc.bays.Opening;
+import floorcalc.materials.RoomUse;
 import floorcalc.outline.Outline;
 import floorcalc.outline.survey.SurveyReport;
 import floorcalc.site.SiteReadings;
@@ -25,9 +26,11 @@ import java.util.stream.Collectors;
  * @param openings doorways inside the outline, where one outline holds several rooms; not null
  * @param breaks its expansion breaks if the job fixes them, an empty list for none at all; where the job says nothing they are
  *     looked for; not null
+ * @param use how it is used, not null
  */
 public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pipes, Subfloor subfloor, SiteReadings site,
-    Optional<Calculated<SurveyReport>> survey, List<Opening> openings, Optional<List<ExpansionBreak>> breaks) {
+    Optional<Calculated<SurveyReport>> survey, List<Opening> openings, Optional<List<ExpansionBreak>> breaks,
+    RoomUse use) {
   /** Checks that no part is null and that the name is not blank. */
   public Room {
     if (Objects.requireNonNull(name, "name").isBlank()) {
@@ -41,10 +44,11 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
     Objects.requireNonNull(survey, "survey");
     openings = List.copyOf(openings);
     breaks = breaks.map(List::copyOf);
+    Objects.requireNonNull(use, "use");
   }
 
   /**
-   * Returns a room without doors or pipes on a subfloor that is not stated, of whose site nothing was read.
+   * Returns a dry room without doors or pipes on a subfloor that is not stated, of whose site nothing was read.
    *
    * @param name its name, not null, not blank
    * @param outline the walls and voids, not null
@@ -52,7 +56,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    */
   public static Room of(String name, Outline outline) {
     return new Room(name, outline, List.of(), List.of(), Subfloor.NOT_STATED, SiteReadings.NONE,
-        Optional.empty(), List.of(), Optional.empty());
+        Optional.empty(), List.of(), Optional.empty(), RoomUse.DRY);
   }
 
   /**
@@ -75,7 +79,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withDoors(List<Door> inWalls) {
-    return new Room(name, outline, inWalls, pipes, subfloor, site, survey, openings, breaks);
+    return new Room(name, outline, inWalls, pipes, subfloor, site, survey, openings, breaks, use);
   }
 
   /**
@@ -85,7 +89,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withPipes(List<Pipe> risers) {
-    return new Room(name, outline, doors, risers, subfloor, site, survey, openings, breaks);
+    return new Room(name, outline, doors, risers, subfloor, site, survey, openings, breaks, use);
   }
 
   /**
@@ -95,7 +99,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSubfloor(Subfloor base) {
-    return new Room(name, outline, doors, pipes, base, site, survey, openings, breaks);
+    return new Room(name, outline, doors, pipes, base, site, survey, openings, breaks, use);
   }
 
   /**
@@ -105,7 +109,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSite(SiteReadings readings) {
-    return new Room(name, outline, doors, pipes, subfloor, readings, survey, openings, breaks);
+    return new Room(name, outline, doors, pipes, subfloor, readings, survey, openings, breaks, use);
   }
 
   /**
@@ -116,7 +120,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSurvey(Calculated<SurveyReport> measured) {
-    return new Room(name, outline, doors, pipes, subfloor, site, Optional.of(measured), openings, breaks);
+    return new Room(name, outline, doors, pipes, subfloor, site, Optional.of(measured), openings, breaks, use);
   }
 
   /**
@@ -126,7 +130,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withOpenings(List<Opening> doorways) {
-    return new Room(name, outline, doors, pipes, subfloor, site, survey, doorways, breaks);
+    return new Room(name, outline, doors, pipes, subfloor, site, survey, doorways, breaks, use);
   }
 
   /**
@@ -136,6 +140,16 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withBreaks(List<ExpansionBreak> chosen) {
-    return new Room(name, outline, doors, pipes, subfloor, site, survey, openings, Optional.of(chosen));
+    return new Room(name, outline, doors, pipes, subfloor, site, survey, openings, Optional.of(chosen), use);
+  }
+
+  /**
+   * Returns the same room with another use.
+   *
+   * @param other how it is used, not null
+   * @return the room, not null
+   */
+  public Room withUse(RoomUse other) {
+    return new Room(name, outline, doors, pipes, subfloor, site, survey, openings, breaks, other);
   }
 }

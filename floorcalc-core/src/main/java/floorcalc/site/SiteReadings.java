@@ -263,6 +263,15 @@ public final class SiteReadings {
   }
 
   /**
+   * Returns whether the floor is heated from below.
+   *
+   * @return heated, not heated or not stated; not null
+   */
+  public Heating heating() {
+    return parts.heating;
+  }
+
+  /**
    * Returns the lines of heights.
    *
    * @return an unmodifiable list, empty if there are none; not null

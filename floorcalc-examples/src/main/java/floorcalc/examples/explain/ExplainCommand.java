@@ -30,6 +30,7 @@ public final class ExplainCommand implements Runnable {
         new ExplainStripRisk(out), new ExplainStartLine(out), new ExplainLayingOrder(out), new ExplainClosure(out), new ExplainBothWays(out),
         new ExplainRightAngle(out), new ExplainScribe(out), new ExplainTaper(out), new ExplainAngle(out),
         new ExplainGap(out), new ExplainJoints(out), new ExplainPacks(out), new ExplainTrims(out),
+        new ExplainUnderlay(out), new ExplainSkirting(out), new ExplainCost(out),
         new ExplainMoistureContent(out), new ExplainMovement(out), new ExplainMovementGap(out), new ExplainBreaks(out),
         new ExplainRules(out), new ExplainFlatness(out), new ExplainLevels(out), new ExplainAreaRange(out), new ExplainArc(out),
         new ExplainSquareness(out), new ExplainTraverse(out), new ExplainRunning(out)}) {

@@ -6,25 +6,17 @@ import floorcalc.boards.PackContent;
 import floorcalc.measure.Length;
 import floorcalc.measure.Mass;
 import floorcalc.measure.Price;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Reads the {@code board} of a job: the boards as they are sold. */
 final class BoardReader {
   private static final List<String> FIELDS = List.of("length", "coverWidth", "thickness", "perPack", "mix",
       "construction", "species", "packMass", "packPrice");
   private static final Map<String, Construction> CONSTRUCTIONS = new LinkedHashMap<>();
-  private static final Pattern MASS = Pattern.compile("([0-9]{1,9}(?:\\.[0-9]{1,9})?) ?(kg|g|lb)");
-  private static final Pattern PRICE = Pattern.compile("([0-9]{1,12}(?:\\.[0-9]{1,6})?) ?([A-Z]{3})");
-  private static final BigDecimal KILOGRAMS_PER_GRAM = new BigDecimal("0.001");
-  /** The avoirdupois pound, exact since 1959. */
-  private static final BigDecimal KILOGRAMS_PER_POUND = new BigDecimal("0.45359237");
 
   static {
     CONSTRUCTIONS.put("engineered", Construction.ENGINEERED);
@@ -46,8 +38,8 @@ final class BoardReader {
     Optional<Construction> construction = board.required("construction", Words.oneOf(CONSTRUCTIONS.keySet()))
         .flatMap(made -> made.choice(CONSTRUCTIONS));
     Optional<String> species = board.optionalText("species");
-    Optional<Mass> mass = board.optional("packMass").flatMap(BoardReader::mass);
-    Optional<Price> price = board.optional("packPrice").flatMap(BoardReader::price);
+    Optional<Mass> mass = board.optional("packMass").flatMap(PriceReader::mass);
+    Optional<Price> price = board.optional("packPrice").flatMap(PriceReader::price);
     if (board.mistakes().count() > before) {
       return Optional.empty();
     }
@@ -98,25 +90,5 @@ final class BoardReader {
         .flatMap(value -> value.wholeNumber(1, JobLimits.PER_PACK));
     return length.isPresent() && perPack.isPresent()
         ? Optional.of(new PackContent(length.get(), perPack.get())) : Optional.empty();
-  }
-
-  private static Optional<Mass> mass(Value value) {
-    String allowed = "a text with a number and kg, g or lb such as \"19.4 kg\"";
-    Optional<Matcher> matched = matched(value, MASS, allowed);
-    return matched.map(m -> new Mass(switch (m.group(2)) {
-      case "kg" -> new BigDecimal(m.group(1));
-      case "g" -> new BigDecimal(m.group(1)).multiply(KILOGRAMS_PER_GRAM);
-      default -> new BigDecimal(m.group(1)).multiply(KILOGRAMS_PER_POUND);
-    }));
-  }
-
-  private static Optional<Price> price(Value value) {
-    String allowed = "a text with an amount and the three capital letters of a currency such as \"118.40 EUR\"";
-    return matched(value, PRICE, allowed).map(m -> new Price(new BigDecimal(m.group(1)), m.group(2)));
-  }
-
-  private static Optional<Matcher> matched(Value value, Pattern pattern, String allowed) {
-    Optional<Matcher> matched = value.asText().map(pattern::matcher).filter(Matcher::matches);
-    return matched.isPresent() ? matched : value.refuse(allowed);
   }
 }

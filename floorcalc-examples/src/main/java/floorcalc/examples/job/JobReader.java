@@ -2,6 +2,7 @@ package floorcalc.examples.job;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import floorcalc.boards.BoardGoods;
+import floorcalc.materials.FloorGoods;
 import floorcalc.plan.FloorJob;
 import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
@@ -17,7 +18,7 @@ public final class JobReader {
   /** The first field of each job file. */
   public static final String FORMAT = "floorcalc-job/1";
 
-  private static final List<String> FIELDS = List.of("format", "title", "board", "laying", "rooms");
+  private static final List<String> FIELDS = List.of("format", "title", "board", "laying", "goods", "rooms");
 
   private JobReader() {
   }
@@ -32,7 +33,8 @@ public final class JobReader {
   public static JobFile read(byte[] utf8) {
     Parts parts = parts(utf8, Purpose.TO_LAY);
     FloorJob.Builder builder = FloorJob.of(parts.title, parts.board).rules(parts.laying.rules())
-        .direction(parts.laying.direction()).offcuts(parts.laying.offcuts()).throughBreaks(parts.laying.throughBreaks());
+        .direction(parts.laying.direction()).offcuts(parts.laying.offcuts()).throughBreaks(parts.laying.throughBreaks())
+        .goods(parts.goods);
     parts.rooms.forEach(read -> builder.room(read.room().orElseThrow()));
     return new JobFile(builder.build(), parts.tapes.ofJob(), parts.tapes.inFeet());
   }
@@ -57,7 +59,8 @@ public final class JobReader {
   }
 
   /** The parts of a job without mistakes. */
-  private record Parts(String title, BoardGoods board, LayingReader.Laying laying, List<RoomReader.Read> rooms, Tapes tapes) {
+  private record Parts(String title, BoardGoods board, LayingReader.Laying laying, FloorGoods goods, List<RoomReader.Read> rooms,
+      Tapes tapes) {
   }
 
   private static Parts parts(byte[] utf8, Purpose purpose) {
@@ -79,6 +82,7 @@ public final class JobReader {
     Optional<BoardGoods> board = job.required("board", "an object: the boards as they are sold")
         .flatMap(BoardReader::read);
     LayingReader.Laying laying = LayingReader.read(job.optional("laying"), board);
+    FloorGoods bought = job.optional("goods").flatMap(GoodsReader::read).orElse(FloorGoods.NONE);
     List<RoomReader.Read> rooms = new ArrayList<>();
     List<Value> items = job.required("rooms", "an array of at least one room")
         .map(list -> list.items("rooms", 1, JobLimits.ROOMS)).orElse(List.of());
@@ -92,7 +96,7 @@ public final class JobReader {
     if (!job.mistakes().none()) {
       return Optional.empty();
     }
-    return Optional.of(new Parts(title.orElseThrow(), board.orElseThrow(), laying, rooms, Tapes.of(root)));
+    return Optional.of(new Parts(title.orElseThrow(), board.orElseThrow(), laying, bought, rooms, Tapes.of(root)));
   }
 
   /** Tells whether to read on: in a file of another format nothing else can be told to be wrong. */

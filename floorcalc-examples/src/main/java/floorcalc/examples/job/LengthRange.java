@@ -25,6 +25,12 @@ record LengthRange(Length least, Length most) {
   static final LengthRange THICKNESS = new LengthRange(ABOVE_ZERO, JobLimits.THICKEST);
   static final LengthRange OPENING = new LengthRange(Length.ZERO, JobLimits.THICKEST);
 
+  static final LengthRange ROLL_WIDTH = new LengthRange(Length.ofMillimetres(50), Length.ofMillimetres(20_000));
+  static final LengthRange ROLL_LENGTH = new LengthRange(Length.ofMillimetres(100), Length.ofMillimetres(100_000));
+  static final LengthRange BAR_THICKNESS = new LengthRange(Length.ZERO, Length.ofMillimetres(300));
+  static final LengthRange SHEET_THICKNESS = new LengthRange(Length.ofNanometres(1000), Length.ofMillimetres(100));
+  static final LengthRange BEAD = new LengthRange(ABOVE_ZERO, Length.ofMillimetres(100));
+
   static final LengthRange DEVIATION = new LengthRange(JobLimits.LEAST_DEVIATION, JobLimits.MOST_DEVIATION);
   static final LengthRange DEVIATION_PER_METRE = new LengthRange(Length.ZERO, JobLimits.MOST_DEVIATION);
 

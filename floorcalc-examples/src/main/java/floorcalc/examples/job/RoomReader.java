@@ -2,6 +2,7 @@ package floorcalc.examples.job;
 
 import floorcalc.bays.ExpansionBreak;
 import floorcalc.bays.Opening;
+import floorcalc.materials.RoomUse;
 import floorcalc.outline.survey.Survey;
 import floorcalc.plan.Door;
 import floorcalc.plan.Pipe;
@@ -16,7 +17,7 @@ import java.util.Optional;
 /** Reads one of the {@code rooms} of a job. */
 final class RoomReader {
   private static final List<String> FIELDS =
-      List.of("name", "outline", "survey", "voids", "doors", "pipes", "subfloor", "site", "openings", "breaks");
+      List.of("name", "outline", "survey", "voids", "doors", "pipes", "subfloor", "wet", "site", "openings", "breaks");
   private static final Map<String, Subfloor> SUBFLOORS = new LinkedHashMap<>();
 
   static {
@@ -56,6 +57,7 @@ final class RoomReader {
         fields.optional("subfloor").flatMap(value -> value.choice(SUBFLOORS)).orElse(Subfloor.NOT_STATED);
     List<Opening> openings = fields.optional("openings").map(list -> BreakReader.openings(list, shape)).orElse(List.of());
     Optional<List<ExpansionBreak>> breaks = fields.optional("breaks").map(list -> BreakReader.breaks(list, shape));
+    RoomUse use = fields.optional("wet").flatMap(Value::trueOrFalse).filter(wet -> wet).map(wet -> RoomUse.WET).orElse(RoomUse.DRY);
     SiteReadings site = SiteReader.read(fields.optional("site"));
     if (fields.mistakes().count() == before && shape.isPresent() && breaks.isPresent()) {
       BreakReader.check(fields, shape.get().outline(), breaks.get());
@@ -64,7 +66,7 @@ final class RoomReader {
       return Optional.empty();
     }
     Optional<Room> room = shape.map(found -> new Room(name.orElseThrow(), found.outline(), doors, pipes, subfloor, site,
-        found.survey(), openings, breaks));
+        found.survey(), openings, breaks, use));
     return Optional.of(new Read(name.orElseThrow(), room, read.survey(), fields));
   }
 }

@@ -40,7 +40,8 @@ final class MaterialWriter {
     json.writeStringField("item", line.item());
     json.writeStringField("net", line.net());
     json.writeFieldName("quantity");
-    json.writeNumber(line.quantity());
+    BigDecimal quantity = line.quantity().stripTrailingZeros();
+    json.writeNumber(quantity.scale() < 0 ? quantity.setScale(0) : quantity);
     json.writeStringField("unit", line.unit());
     json.writeArrayFieldStart("working");
     for (Step step : working) {

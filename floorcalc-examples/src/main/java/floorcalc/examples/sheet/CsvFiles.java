@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -63,15 +64,19 @@ public final class CsvFiles {
   }
 
   /**
-   * Returns the order list as a table of one item a line.
+   * Returns the order list as a table of one item a line: what the floor takes, what is ordered, the price as quoted and that of the line,
+   * exact, and the working in words.
    *
    * @param plan the plan, not null
    * @return the bytes of the file, not null
    */
   public static byte[] order(FloorPlan plan) {
-    return table(List.of("item", "net", "quantity", "unit"), printer -> {
+    return table(List.of("item", "net", "quantity", "unit", "price_of_one", "price", "currency", "working"), printer -> {
       for (MaterialLine line : plan.materials()) {
-        printer.printRecord(text(line.item()), text(line.net()), line.quantity().toPlainString(), text(line.unit()));
+        Optional<LinePrice> price = LinePrice.of(line);
+        printer.printRecord(text(line.item()), text(line.net()), line.quantity().toPlainString(), text(line.unit()),
+            price.map(LinePrice::each).orElse(""), price.map(found -> found.all().amount().toPlainString()).orElse(""),
+            price.map(found -> found.all().currency()).orElse(""), text(LinePrice.words(line.working())));
       }
     });
   }

@@ -7,9 +7,11 @@ import floorcalc.measure.Price;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.MaterialLine;
 import floorcalc.plan.Profile;
+import floorcalc.working.Step;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 
 /** The parts of the sheet on what to order and where it goes. */
 final class OrderSection {
@@ -27,13 +29,17 @@ final class OrderSection {
 
   void orderList() {
     html.line("<section class=\"keep\" aria-labelledby=\"s-order\">").line("<h2 id=\"s-order\">Order</h2>").line("<table>")
-        .line("<caption>What to order</caption>").heads(List.of("Item", "Floor takes", "Order"));
+        .line("<caption>What to order</caption>").heads(List.of("Item", "Floor takes", "Order", "Price"));
     html.line("<tbody>");
     for (MaterialLine line : plan.materials()) {
       html.raw("<tr>").element("th scope=\"row\"", line.item()).element("td", line.net())
-          .element("td", line.quantity().toPlainString() + " × " + line.unit()).line("</tr>");
+          .element("td", line.quantity().toPlainString() + " × " + line.unit())
+          .element("td class=\"num\"", LinePrice.of(line).map(price -> price.all().toString()).orElse("")).line("</tr>");
     }
     html.line("</tbody>").line("</table>");
+    results("total-price", "All that is priced: ");
+    html.line("<p>How each line was worked out stands under Working, and line by line in order.csv. Yields are the makers'; what is given"
+        + " in m or m² is what the floor takes, before laps, cuts and spare.</p>");
     packs();
     if (!plan.profiles().isEmpty()) {
       html.line("<table>").line("<caption>Transition profiles</caption>")
@@ -51,10 +57,34 @@ final class OrderSection {
 
   private void packs() {
     BigDecimal packs = BigDecimal.valueOf(plan.order().packs());
-    board.packPrice().ifPresent(price -> html.raw("<p>Price: ").text(plan.order().packs() + " packs × " + price + " = "
+    board.packPrice().ifPresent(price -> html.raw("<p>Price of the boards: ").text(plan.order().packs() + " packs × " + price + " = "
         + new Price(price.amount().multiply(packs), price.currency())).line("</p>"));
+    results("waste-price", "Of that not on the floor, as cuts, offcuts, spare boards and packs sold whole: ");
+    results("return-price", "Unopened packs, if no spare board is needed and the seller takes them back: ");
     board.packMass().ifPresent(mass -> html.raw("<p>Weight: ").text(plan.order().packs() + " packs × " + mass + " = "
         + mass.kilograms().multiply(packs).setScale(1, RoundingMode.HALF_UP).toPlainString() + " kg").line("</p>"));
+    Optional<Step> volume = step("pack-volume");
+    if (volume.isPresent()) {
+      html.raw("<p>In the room to acclimatise: ").text(rounded(volume.get().result()) + " m³ of packs, "
+          + step("stacks").map(step -> step.result() + (step.result().toString().equals("1") ? " stack" : " stacks")).orElse("") + " on "
+          + step("floor-space").map(step -> figures.area((Area) step.result())).orElse("")
+          + " of floor, wrapping not counted. Spread stacks over the floor.").line("</p>");
+    }
+  }
+
+  private static String rounded(Object cubicMetres) {
+    return new BigDecimal(cubicMetres.toString()).setScale(2, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** The results of a step of the plan's working, with what they are in front; nothing if there is none or it is no money at all. */
+  private void results(String id, String words) {
+    plan.working().stream().flatMap(worked -> worked.steps().stream()).filter(step -> step.id().equals(id))
+        .filter(step -> !(step.result() instanceof Price price) || price.amount().signum() > 0)
+        .forEach(step -> html.raw("<p>").text(words + step.result()).line("</p>"));
+  }
+
+  private Optional<Step> step(String id) {
+    return plan.working().stream().flatMap(worked -> worked.steps().stream()).filter(step -> step.id().equals(id)).findFirst();
   }
 
   void ledger() {

@@ -56,7 +56,8 @@ class CsvFilesTest {
   @Test
   void orderOfTheHandMadePlan() {
     assertThat(new String(CsvFiles.order(HandMade.plan("Hall", "Hall")), StandardCharsets.UTF_8))
-        .isEqualTo("item,net,quantity,unit\r\nboards,3 boards,10,pack\r\n");
+        .isEqualTo("item,net,quantity,unit,price_of_one,price,currency,working\r\nboards,3 boards,10,pack,,,,"
+            + "\"How many packs? ceil(b / k), with b = 3 (boards), k = 6 (boards in a pack): 1\"\r\n");
   }
 
   @ParameterizedTest

@@ -1,0 +1,23 @@
+package floorcalc.materials;
+
+import floorcalc.flatness.FillerGoods;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Filler for the subfloor as it is ordered.
+ *
+ * @param name what the order list calls it, not null, not blank
+ * @param goods its yield and its bag, not null
+ * @param price a price of a bag, empty if not stated; not null
+ */
+public record FillerStock(String name, FillerGoods goods, Optional<UnitPrice> price) {
+  /** Checks that no part is null and that the name is not blank. */
+  public FillerStock {
+    if (Objects.requireNonNull(name, "name").isBlank()) {
+      throw new IllegalArgumentException("a filler needs a name that is not blank");
+    }
+    Objects.requireNonNull(goods, "goods");
+    Objects.requireNonNull(price, "price");
+  }
+}
