@@ -1,6 +1,9 @@
 package floorcalc.drawing;
 
 import floorcalc.measure.Length;
+import floorcalc.outline.Extent;
+import floorcalc.outline.Point;
+import floorcalc.outline.Ring;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
@@ -37,6 +40,7 @@ final class Composition {
   private final Measures measures;
   private final Length gap;
   private final Length pitch;
+  private final Ring view;
 
   Composition(FloorJob job, FloorPlan plan, Room room, Bay bay, Measures measures) {
     this.measures = measures;
@@ -46,11 +50,26 @@ final class Composition {
     this.bay = bay;
     this.gap = job.rules().value(LayingRules.EXPANSION_GAP);
     this.pitch = job.board().laidPitch();
+    this.view = view();
+  }
+
+  /** The room, or the rectangle round the bay and its gap where that is shown at a larger scale. */
+  private Ring view() {
+    Ring whole = room.outline().shell();
+    boolean alone = plan.bays().stream().filter(other -> other.room().equals(bay.room())).count() < 2;
+    if (alone || bay.laid().shell().size() == 0) {
+      return whole;
+    }
+    Extent laid = bay.laid().extent();
+    Point low = Point.of(laid.low().x().minus(gap), laid.low().y().minus(gap));
+    Point high = Point.of(laid.high().x().plus(gap), laid.high().y().plus(gap));
+    Ring near = Ring.of(low, Point.of(high.x(), low.y()), high, Point.of(low.x(), high.y()));
+    return Paper.fit(List.of(near)).get(0).scale() < Paper.fit(List.of(whole)).get(0).scale() ? near : whole;
   }
 
   /** Draws at the largest scale at which the notes have room as well. */
   FloorDrawing draw() {
-    List<Paper> papers = Paper.fit(room.outline());
+    List<Paper> papers = Paper.fit(List.of(view));
     for (Paper paper : papers.subList(0, papers.size() - 1)) {
       Sheet sheet = sheet(paper);
       Foot foot = foot(sheet);
@@ -64,11 +83,11 @@ final class Composition {
 
   /** Draws the bay in strips if its board numbers have no room on a sheet. */
   List<FloorDrawing> parts() {
-    List<Paper> papers = Paper.fit(room.outline());
+    List<Paper> papers = Paper.fit(List.of(view));
     if (papers.get(papers.size() - 1).of(pitch) >= NUMBERED_PITCH || isTooMuch()) {
       return List.of();
     }
-    Sheet roll = sheet(Paper.roll(room.outline(), pitch, stripPitch()), Svg.identifier(bay.bay()) + "-parts");
+    Sheet roll = sheet(Paper.roll(view, pitch, stripPitch()), Svg.identifier(bay.bay()) + "-parts");
     return new Strips(roll, Caption.title(bay), Caption.description(plan, bay, room, gap, roll.paper, measures)).draw(bay);
   }
 
@@ -85,7 +104,8 @@ final class Composition {
   }
 
   private Sheet sheet(Paper paper, String id) {
-    Sheet sheet = new Sheet(paper, Frame.of(bay.direction()), measures, id);
+    boolean near = !view.equals(room.outline().shell());
+    Sheet sheet = new Sheet(paper, Frame.of(bay.direction()), measures, id, near ? Window.round(paper) : Window.ALL);
     Walls walls = new Walls(sheet, room, bay.laid().shell(), gap);
     sheet.note(gapNote(paper.of(gap), walls.extra()));
     walls.draw();
@@ -105,6 +125,10 @@ final class Composition {
     openings.drawPipes();
     openings.listPipes();
     boards(sheet);
+    if (near) {
+      sheet.note("Only what borders on this bay is drawn; the whole room is on the sheet of its bays.");
+    }
+    sheet.window.cover(sheet);
     return sheet;
   }
 

@@ -2,6 +2,7 @@ package floorcalc.drawing;
 
 import floorcalc.measure.Length;
 import floorcalc.outline.Outline;
+import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import floorcalc.plan.Door;
 import floorcalc.plan.Pipe;
@@ -32,7 +33,7 @@ final class Openings {
   }
 
   void drawDoors() {
-    List<Door> doors = room.doors();
+    List<Door> doors = doors();
     for (Door door : doors.subList(0, Math.min(doors.size(), MOST_DOORS))) {
       At at = at(door);
       if (at.width() >= 0.05) {
@@ -44,9 +45,22 @@ final class Openings {
     }
   }
 
+  /** The doors that the sheet shows. */
+  private List<Door> doors() {
+    return room.doors().stream().filter(door -> isShown(RoomProfiles.middle(door.from(), door.to()))).toList();
+  }
+
+  private List<Pipe> pipes() {
+    return room.pipes().stream().filter(pipe -> isShown(pipe.at())).toList();
+  }
+
+  private boolean isShown(Point place) {
+    return sheet.window.contains(sheet.paper.x(place.xNanometres()), sheet.paper.y(place.yNanometres()));
+  }
+
   /** Sets the doors' names outside the walls. */
   void nameDoors() {
-    List<Door> doors = room.doors();
+    List<Door> doors = doors();
     for (Door door : doors.subList(0, Math.min(doors.size(), MOST_DOORS))) {
       At at = at(door);
       if (at.width() >= 0.05) {
@@ -186,7 +200,7 @@ final class Openings {
   }
 
   void drawPipes() {
-    List<Pipe> pipes = room.pipes();
+    List<Pipe> pipes = pipes();
     for (Pipe pipe : pipes.subList(0, Math.min(pipes.size(), MOST_PIPES))) {
       double x = sheet.paper.x(pipe.at().xNanometres());
       double y = sheet.paper.y(pipe.at().yNanometres());
@@ -209,7 +223,7 @@ final class Openings {
 
   /** Says where the pipes are. */
   void listPipes() {
-    List<Pipe> pipes = room.pipes();
+    List<Pipe> pipes = pipes();
     if (!pipes.isEmpty()) {
       List<String> places = pipes.stream().map(p -> sheet.measures.withUnit(p.diameter()) + " at (" + sheet.measures.row(p.at().x())
           + ", " + sheet.measures.row(p.at().y()) + ")").toList();

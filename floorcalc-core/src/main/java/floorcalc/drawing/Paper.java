@@ -77,7 +77,7 @@ final class Paper {
   }
 
   /** Returns a sheet as large as a room needs at the smallest round scale at which a length is so long on paper. */
-  static Paper roll(Outline room, Length length, double onPaper) {
+  static Paper roll(Ring shell, Length length, double onPaper) {
     long scale = SCALES[0];
     for (long round : SCALES) {
       if (length.toNanometres() / 1e6 / round >= onPaper) {
@@ -85,7 +85,7 @@ final class Paper {
       }
     }
     long chosen = scale;
-    return on(List.of(room.shell()), (minX, maxY, width, height) -> new Paper(width / chosen + LEFT + RIGHT,
+    return on(List.of(shell), (minX, maxY, width, height) -> new Paper(width / chosen + LEFT + RIGHT,
         CAPTION + ABOVE + height / chosen + BELOW, chosen, minX, maxY, width / chosen, height / chosen));
   }
 

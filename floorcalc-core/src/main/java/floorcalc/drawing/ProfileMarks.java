@@ -23,7 +23,7 @@ final class ProfileMarks {
 
   ProfileMarks(Sheet sheet, List<RoomProfiles.Shown> profiles) {
     this.sheet = sheet;
-    this.profiles = profiles.subList(0, Math.min(profiles.size(), MOST));
+    this.profiles = profiles.stream().filter(shown -> line(sheet, shown.profile()).length() > 0).limit(MOST).toList();
     if (profiles.size() > MOST) {
       sheet.note("Only the first " + MOST + " of " + Words.grouped(profiles.size()) + " profiles are drawn.");
     }
@@ -53,14 +53,22 @@ final class ProfileMarks {
   }
 
   private Line line(Profile profile) {
-    return new Line(x(profile.from()), y(profile.from()), x(profile.to()), y(profile.to()));
+    return line(sheet, profile);
   }
 
-  private double x(Point point) {
+  /** The part of a profile that the sheet shows, of length 0 if it shows none. */
+  private static Line line(Sheet sheet, Profile profile) {
+    Line all = new Line(x(sheet, profile.from()), y(sheet, profile.from()), x(sheet, profile.to()), y(sheet, profile.to()));
+    double[] share = sheet.window.share(all.x1(), all.y1(), all.x2(), all.y2());
+    return share[0] == 0 && share[1] == 1 ? all
+        : new Line(all.x(share[0], 0), all.y(share[0], 0), all.x(share[1], 0), all.y(share[1], 0));
+  }
+
+  private static double x(Sheet sheet, Point point) {
     return sheet.paper.x(point.xNanometres());
   }
 
-  private double y(Point point) {
+  private static double y(Sheet sheet, Point point) {
     return sheet.paper.y(point.yNanometres());
   }
 

@@ -26,12 +26,19 @@ final class Sheet {
   final Svg grounds = new Svg();
   final Svg texts = new Svg();
   final Svg boardNumbers = new Svg();
+  /** What is shown of the room; all of it unless only the surroundings of a bay are. */
+  final Window window;
   private final Taken taken = new Taken();
   private final List<String> notes = new ArrayList<>();
   private final Set<Mark> marks = EnumSet.noneOf(Mark.class);
 
   Sheet(Paper paper, Frame frame, Measures measures, String id) {
+    this(paper, frame, measures, id, Window.ALL);
+  }
+
+  Sheet(Paper paper, Frame frame, Measures measures, String id, Window window) {
     this.paper = paper;
+    this.window = window;
     this.measures = measures;
     this.frame = frame;
     this.id = id;

@@ -90,7 +90,7 @@ final class Walls {
       double dx = outline.x(0, i + 1) - outline.x(0, i);
       double dy = outline.y(0, i + 1) - outline.y(0, i);
       double length = Math.sqrt(dx * dx + dy * dy);
-      if (length > 0) {
+      if (length > 0 && sheet.window.meets(outline.x(0, i), outline.y(0, i), outline.x(0, i + 1), outline.y(0, i + 1))) {
         double nx = -dy / length * outerFace() / 2;
         double ny = dx / length * outerFace() / 2;
         sheet.take(Box.along(outline.x(0, i) + nx, outline.y(0, i) + ny, outline.x(0, i + 1) + nx,
@@ -110,10 +110,16 @@ final class Walls {
       Shape shape = Shape.of(sheet.paper, other.laid().shell(), List.of()).thinned(MOST_CORNERS / MOST_BAYS);
       sheet.floor.line("<path stroke-width=\"0.15\" stroke-dasharray=\"1.5 1\" d=\"" + shape.path() + "\"/>");
       String name = TextSize.cut("bay " + other.bay(), Sheet.TEXT, 40);
-      Box box = new Box((shape.low(1, 0) + shape.high(1, 0)) / 2, (shape.low(0, 1) + shape.high(0, 1)) / 2,
-          TextSize.width(name) * Sheet.TEXT / 2, TextSize.halfHeight(name) * Sheet.TEXT, 1, 0);
-      if (shape.holds(box) && sheet.free(box)) {
-        sheet.write(name, Sheet.TEXT, box);
+      Window window = sheet.window;
+      double x = (Math.max(shape.low(1, 0), window.left()) + Math.min(shape.high(1, 0), window.right())) / 2;
+      double y = (Math.max(shape.low(0, 1), window.top()) + Math.min(shape.high(0, 1), window.bottom())) / 2;
+      double half = TextSize.width(name) * Sheet.TEXT / 2;
+      for (int quarter = 0; quarter < 2; quarter++) {
+        Box box = new Box(x, y, half, TextSize.halfHeight(name) * Sheet.TEXT, 1 - quarter, -quarter);
+        if (shape.holds(box) && window.holds(box) && sheet.free(box)) {
+          sheet.write(name, Sheet.TEXT, box);
+          break;
+        }
       }
     }
     if (others > 0) {
@@ -134,8 +140,8 @@ final class Walls {
       return;
     }
     List<String> left = new ArrayList<>();
-    String across = extent(1, 0);
-    String up = extent(0, 1);
+    String across = sheet.window.isAll() ? extent(1, 0) : "";
+    String up = sheet.window.isAll() ? extent(0, 1) : "";
     for (int i = 0; i < shell.size(); i++) {
       if (numbers.isSilent(i)) {
         continue;
@@ -145,6 +151,10 @@ final class Walls {
       double dy = (double) shell.y(next) - shell.y(i);
       String length = numbers.isArc(i) ? ""
           : sheet.measures.wall(Length.ofNanometres((long) StrictMath.rint(Math.sqrt(dx * dx + dy * dy))));
+      if (!sheet.window.meets(sheet.paper.x(shell.x(i)), sheet.paper.y(shell.y(i)), sheet.paper.x(shell.x(next)),
+          sheet.paper.y(shell.y(next)))) {
+        continue;
+      }
       boolean shown = length.isEmpty() || dy == 0 && length.equals(across) || dx == 0 && length.equals(up);
       String number = Integer.toString(numbers.of(i));
       double x1 = sheet.paper.x(shell.x(i));
@@ -189,7 +199,7 @@ final class Walls {
         double footY = y1 + share * dy + dx / wall * 0.1;
         double x = footX - dy / wall * away;
         double y = footY + dx / wall * away;
-        if (outside(new Box(x, y, half + 0.3, ring + 0.3, rx, ry), footX, footY)) {
+        if (sheet.window.contains(footX, footY) && outside(new Box(x, y, half + 0.3, ring + 0.3, rx, ry), footX, footY)) {
           // The number stands upright in its ring: a turned 6 may be read as a 9.
           Box digits = new Box(x - text / 2 * rx, y - text / 2 * ry, ring, ring, 1, 0);
           sheet.lines.line("<circle " + Svg.attribute("cx", digits.x()) + ' ' + Svg.attribute("cy", digits.y()) + ' '
@@ -217,7 +227,7 @@ final class Walls {
       double half = TextSize.width(name) * Sheet.TEXT / 2;
       for (int quarter = 0; quarter < 2; quarter++) {
         Box box = new Box(x, y, half, TextSize.halfHeight(name) * Sheet.TEXT, 1 - quarter, -quarter);
-        if (one.holds(box) && sheet.free(box)) {
+        if (one.holds(box) && sheet.window.holds(box) && sheet.free(box)) {
           sheet.write(name, Sheet.TEXT, box);
           break;
         }

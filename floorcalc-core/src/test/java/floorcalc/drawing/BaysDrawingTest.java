@@ -2,6 +2,7 @@ package floorcalc.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 
 import floorcalc.bays.ExpansionBreak;
 import floorcalc.outline.Direction;
@@ -47,24 +48,24 @@ class BaysDrawingTest {
   @Test
   void aBayShowsItsBreaksAndProfilesWithLetterNumberAndLength() {
     SvgPage page = bay(L, L_PLAN, 0);
-    assertThat(page.words()).contains("T1", "R2", "T3", "Breaks and profiles: T1 3900 mm, R2 1500 mm, T3 900 mm.",
+    assertThat(page.words()).contains("T1", "R2", "Breaks and profiles: T1 3900 mm, R2 1500 mm.",
         "expansion break or edge under a profile", "T profile, with its number in the list", "reducer; the triangle points down the fall");
     assertThat(page.words()).doesNotContain("end profile", "nosing at a step edge");
     assertThat(page.byId("-desc").getTextContent()).contains("T profile T1 is 3900 mm long.",
         "Reducer R2 in door D2 is 1500 mm long, falling out of the room.", "T profile T3 in door D1 is 900 mm long.");
   }
 
-  /** At 1:50 the break of 3900 mm is 78 mm long; its lozenges stand 3.2 mm apart: 78 / 3.2 = 24.4, so 24 of them. */
+  /** At 1:40 the break of 3900 mm is 97.5 mm long; its lozenges stand 3.2 mm apart: 97.5 / 3.2 = 30.5, so 30 of them. */
   @Test
   void theChainRunsBetweenTheExactEndsOfTheProfile() {
     List<Element> parts = bay(L, L_PLAN, 0).byId("-profile-T1").getElementsByTagName("path").getLength() == 3
         ? elements(bay(L, L_PLAN, 0).byId("-profile-T1")) : List.of();
     double[] line = numbers(parts.get(0).getAttribute("d"));
-    assertThat(line[2] - line[0]).isEqualTo(78, org.assertj.core.api.Assertions.within(0.011));
+    assertThat(line[2] - line[0]).isEqualTo(97.5, within(0.011));
     assertThat(line[3]).isEqualTo(line[1]);
     double[] bars = numbers(parts.get(1).getAttribute("d"));
     assertThat(bars).containsExactly(line[0], line[1] - 1.1, line[0], line[1] + 1.1, line[2], line[1] - 1.1, line[2], line[1] + 1.1);
-    assertThat(parts.get(2).getAttribute("d").chars().filter(c -> c == 'Z').count()).isEqualTo(24);
+    assertThat(parts.get(2).getAttribute("d").chars().filter(c -> c == 'Z').count()).isEqualTo(30);
   }
 
   private static List<Element> elements(Element group) {
@@ -163,7 +164,39 @@ class BaysDrawingTest {
     assertThat(words(SvgPage.parse(FloorDrawing.ofRoom(job, plan, "Living & dining", Measures.MILLIMETRES).toSvg()))).contains("T1 3900");
   }
 
-  /** A hole is 2 x 10 mm wider than its pipe: 35 mm across, at 1:50 0.35 mm in radius, hidden by the sign; at 1:10 1.75 mm. */
+  /**
+   * The upper bay of the L, 3900 mm by 2500 mm, is shown at 1:25 with what borders on it; the room at 1:50. Of the break of 3900 mm, 156 mm on
+   * paper, all is shown; of the other bay its edge. The terrace door and the pipes lie in the other bay.
+   */
+  @Test
+  void aBayMuchSmallerThanItsRoomIsDrawnLargerWithWhatBordersOnIt() {
+    SvgPage page = bay(L, L_PLAN, 1);
+    assertThat(page.words()).anyMatch(text -> text.startsWith("Scale 1:25 ")).contains("T1", "T3", "D1",
+        "Breaks and profiles: T1 3900 mm, T3 900 mm.", "Only what borders on this bay is drawn; the whole room is on the sheet of its bays.")
+        .doesNotContain("R2", "D2").noneMatch(text -> text.startsWith("Pipes:"));
+    double[] line = numbers(elements(page.byId("-profile-T1")).get(0).getAttribute("d"));
+    assertThat(line[2] - line[0]).isEqualTo(156, within(0.011));
+    DrawingChecks.textsNeverCollide(page);
+    DrawingChecks.textsLieOnTheSheet(page);
+    DrawingChecks.numbersLieInTheirPieces(page);
+    // The lower bay is as wide as the room, but lower: lying it is shown at 1:40.
+    assertThat(words(bay(L, L_PLAN, 0))).contains("Scale 1:40", "Only what borders");
+  }
+
+  @Test
+  void whatLiesOutsideTheWindowIsCutOff() {
+    Window window = new Window(0, 0, 100, 50);
+    // From (-50, 25) to (150, 25) a line is inside from 50 / 200 to 150 / 200 of its length.
+    assertThat(window.share(-50, 25, 150, 25)).containsExactly(0.25, 0.75);
+    assertThat(window.share(10, 10, 90, 40)).containsExactly(0, 1);
+    assertThat(window.share(10, 60, 90, 60)).containsExactly(0, 0);
+    assertThat(window.share(-20, 10, -10, 40)).containsExactly(0, 0);
+    assertThat(window.meets(150, 100, 50, 25)).isTrue();
+    assertThat(window.holds(Box.upright(10, 10, 101, 20))).isFalse();
+    assertThat(Window.ALL.share(-1e9, 0, 1e9, 0)).containsExactly(0, 1);
+  }
+
+  /** A hole is 2 x 10 mm wider than its pipe: 35 mm across, at 1:40 0.44 mm in radius, hidden by the sign; at 1:10 1.75 mm. */
   @Test
   void aPipeHasItsHoleWhereItCanBeSeen() {
     assertThat(words(bay(L, L_PLAN, 0))).contains("pipe").doesNotContain("pipe and its hole");

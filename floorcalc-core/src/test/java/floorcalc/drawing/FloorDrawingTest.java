@@ -112,10 +112,12 @@ class FloorDrawingTest {
     FloorJob job = Rooms.job(Rooms.hourglass());
     FloorPlan plan = NaiveFloor.plan(job, Direction.ALONG_X);
     SvgPage page = SvgPage.parse(FloorDrawing.of(job, plan, plan.bays().get(1)).toSvg());
-    assertThat(page.words()).contains("bay Hourglass-1", "Bays drawn as broken lines are on sheets of their own.")
-        .doesNotContain("bay Hourglass-2");
-    // Walls 2 and 10 look onto a slot of 200 mm, too narrow for their numbers; across it lies the other bay.
-    assertThat(page.words()).anyMatch(w -> w.startsWith("Walls without room") && w.contains("2 (1500)"));
+    assertThat(page.words()).contains("Bays drawn as broken lines are on sheets of their own.",
+        "Only what borders on this bay is drawn; the whole room is on the sheet of its bays.").doesNotContain("bay Hourglass-2");
+    // The room of 6200 mm would be shown at 1:30, the bay of 3000 mm and what borders on it at 1:20.
+    assertThat(page.words()).anyMatch(w -> w.startsWith("Scale 1:20 "));
+    SvgPage whole = SvgPage.parse(FloorDrawing.ofRoom(job, plan, "Hourglass", Measures.MILLIMETRES).toSvg());
+    assertThat(whole.words()).contains("Hourglass-1", "Hourglass-2").anyMatch(w -> w.startsWith("Scale 1:30 "));
   }
 
   @Test
