@@ -1,7 +1,10 @@
 package floorcalc.bays;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 
 /**
@@ -49,12 +52,19 @@ final class CornerCuts {
       int corner = anchors.get(k);
       for (int way = 0; way < WAYS; way++) {
         double[] d = direction(corner, way);
-        if (d != null && shape.opensTo(corner, d[0], d[1]) && shot.add(WAYS * corner + way)) {
+        if (d != null && shape.opensTo(corner, d[0], d[1]) && resolves(corner, d[0], d[1]) && shot.add(WAYS * corner + way)) {
           shoot(shape.xs[corner], shape.ys[corner], d, way);
         }
       }
     }
     return cuts;
+  }
+
+  /** Of the lines from each place the one that costs least, where all are too many. */
+  static List<Cut> cheapest(List<Cut> cuts) {
+    Map<List<Double>, List<Cut>> byStart = new LinkedHashMap<>();
+    cuts.forEach(cut -> byStart.computeIfAbsent(List.of(cut.ax(), cut.ay()), start -> new ArrayList<>()).add(cut));
+    return byStart.values().stream().flatMap(list -> list.stream().sorted(Comparator.comparingDouble(Cut::counted)).limit(1)).toList();
   }
 
   /** Tells whether some inner corners were left out. */
@@ -106,6 +116,14 @@ final class CornerCuts {
     double along = StrictMath.abs(dx * shape.ux + dy * shape.uy);
     double across = StrictMath.abs(dy * shape.ux - dx * shape.uy);
     return Math.min(along, across) > OUT_OF_SQUARE * Math.max(along, across);
+  }
+
+  /** Tells whether a line from an inner corner leaves no inner corner on either side of it, but for a bend. */
+  private boolean resolves(int i, double dx, double dy) {
+    double[] out = shape.wall(i);
+    double[] in = shape.wall(shape.before[i]);
+    double bend = limits.deepest() > LEAST_RECESS_FOR_BEND ? StrictMath.sin(BEND) : 1e-7;
+    return out[0] * dy - out[1] * dx > -bend && dx * -in[1] + dy * in[0] > -bend;
   }
 
   /** From each corner each way the nearest other corner that is seen a little out of square. */

@@ -3,48 +3,65 @@ package floorcalc.bays;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * Finds the partition of a mesh into bays whose borders cost least.
+ * Finds the bays, each cell in one of them, whose borders cost least.
  * <p>
  * The lowest cell of a region lies in some bay. For each bay that it may lie in, the rest of the region falls into pieces that do not
  * touch, and each is a smaller region of its own: the least cost of a region is the least, over all bays with its lowest cell, of the
- * border of the bay within the region and the least costs of what is left. Costs of regions are kept, and what cannot beat the best so far
- * is dropped. Bays are grown cell by cell, each set once: a neighbour is taken in, or barred for good. When more steps were taken
- * than allowed, the first bay that will do is taken from there on, and the result is not proven.
+ * border of the bay and the least costs of what is left. What is known of a region is kept. A price is set on each cell, such that the
+ * cells of no bay cost more together than its border; so a region costs no less than its cells, and a bay that is dearer than its
+ * cells by more than there is to gain is dropped, with all that are dearer still. When more bays were tried than allowed, the first
+ * that will do is taken from there on, and the result is not proven.
  */
 final class PartSearch {
-  private static final long NO_BAY = 1L << 56;
-
   private final Mesh mesh;
-  private final PartCheck check;
-  private final PartGrowth growth;
-  private final long[] costs;
   private final int[][] links;
+  private final List<List<Priced>> byLowest = new ArrayList<>();
+  private final long[] price;
   private final Map<BitSet, Found> known = new HashMap<>(); // only asked, never walked through
-  private long steps;
+  private final boolean complete;
   private final long most;
+  private long steps;
 
-  /** The best of a region: its cost, or a lower bound where that was enough; and the bay with its lowest cell. */
-  private record Found(long cost, BitSet bay) {
+  /** A bay, and how much more its border costs than its cells. */
+  private record Priced(BitSet cells, long dearer) {
+  }
+
+  /** The best of a region: how much more it costs than its cells, or that this is no less than a bound; and the bay of its lowest cell. */
+  private record Found(long dearer, BitSet bay) {
     boolean isBound() {
       return bay == null;
     }
   }
 
-  /** Takes the cost of each edge, and of each edge whether a break lies there in any case. */
-  PartSearch(Mesh mesh, PartCheck check, long[] costs, boolean[] fixed, long most) {
+  /**
+   * Takes the cost of each edge, and of each edge whether a break lies there in any case.
+   *
+   * @param mostGrown how many sets of cells may be grown
+   * @param mostTried how many bays may be tried
+   */
+  PartSearch(Mesh mesh, PartCheck check, long[] costs, boolean[] fixed, long mostGrown, long mostTried) {
     this.mesh = mesh;
-    this.check = check;
-    this.growth = new PartGrowth(mesh);
-    this.costs = costs;
-    this.most = most;
+    this.most = mostTried;
     links = new int[mesh.cells][];
     for (int c = 0; c < mesh.cells; c++) {
       links[c] = Arrays.stream(mesh.open[c]).filter(side -> !fixed[side / 2]).toArray();
+    }
+    BayFamily family = new BayFamily(mesh, check, links, costs, mostGrown);
+    List<List<BayFamily.Member>> members = new ArrayList<>();
+    for (int c = 0; c < mesh.cells; c++) {
+      members.add(family.ofLowest(c));
+    }
+    complete = family.isComplete();
+    price = new CellPrices(members).prices();
+    for (List<BayFamily.Member> list : members) {
+      byLowest.add(list.stream().map(member -> new Priced(member.cells(), member.border() - price(member.cells())))
+          .sorted(Comparator.comparingLong(Priced::dearer)).toList());
     }
   }
 
@@ -60,12 +77,14 @@ final class PartSearch {
     return bays;
   }
 
-  boolean isProven() {
-    return steps <= most;
+  /** Tells whether all bays are known. */
+  boolean isComplete() {
+    return complete;
   }
 
-  long steps() {
-    return steps;
+  /** Tells whether all bays were known and the search was carried through. */
+  boolean isProven() {
+    return complete && steps <= most;
   }
 
   private void collect(BitSet region, List<BitSet> bays) {
@@ -78,21 +97,45 @@ final class PartSearch {
     }
   }
 
-  /** The least cost of a region if it is less than a bound; else a number that is no less than the bound and no more than the cost. */
+  private long price(BitSet cells) {
+    long sum = 0;
+    for (int c = cells.nextSetBit(0); c >= 0; c = cells.nextSetBit(c + 1)) {
+      sum += price[c];
+    }
+    return sum;
+  }
+
+  /** How much more a region costs than its cells if that is less than a bound; else a number no less than the bound. */
   private long least(BitSet region, long bound) {
     Found found = known.get(region);
-    if (found != null && (!found.isBound() || found.cost() >= bound)) {
-      return found.cost();
+    if (found != null && (!found.isBound() || found.dearer() >= bound)) {
+      return found.dearer();
     }
-    if (check.judge(region) == PartCheck.Verdict.FREE) {
-      known.put(region, new Found(0, region));
-      return 0;
+    long best = bound;
+    BitSet bay = null;
+    for (Priced candidate : byLowest.get(region.nextSetBit(0))) {
+      if (candidate.dearer() >= best || bay != null && steps > most) {
+        break;
+      }
+      steps++;
+      BitSet rest = (BitSet) candidate.cells().clone();
+      rest.andNot(region);
+      if (!rest.isEmpty()) {
+        continue;
+      }
+      rest.or(region);
+      rest.andNot(candidate.cells());
+      long total = candidate.dearer();
+      for (BitSet piece : pieces(rest)) {
+        total += total < best ? least(piece, best - total) : 0;
+      }
+      if (total < best) {
+        best = total;
+        bay = candidate.cells();
+      }
     }
-    Region search = new Region(region, bound);
-    search.run();
-    Found result = search.bay == null ? new Found(bound, null) : new Found(search.best, search.bay);
-    known.put(region, result);
-    return result.cost();
+    known.put(region, new Found(best, bay));
+    return best;
   }
 
   private List<BitSet> pieces(BitSet cells) {
@@ -118,112 +161,5 @@ final class PartSearch {
       pieces.add(piece);
     }
     return pieces;
-  }
-
-  /** The search for the best bay round the lowest cell of one region. */
-  private final class Region {
-    private final BitSet region;
-    private long best;
-    private BitSet bay;
-    private long late;
-
-    Region(BitSet region, long bound) {
-      this.region = region;
-      this.best = bound;
-    }
-
-    void run() {
-      BitSet barred = new BitSet(mesh.cells);
-      int lowest = region.nextSetBit(0);
-      BitSet single = growth.with(new BitSet(mesh.cells), lowest, region, barred);
-      if (single != null) {
-        grow(single, barred, 0);
-      }
-      if (bay == null) {
-        alone(lowest);
-      }
-    }
-
-    /** Where no bay will do, the cell is taken as it is, at a cost that nothing else has. */
-    private void alone(int lowest) {
-      BitSet single = new BitSet(mesh.cells);
-      single.set(lowest);
-      BitSet others = (BitSet) region.clone();
-      others.clear(lowest);
-      finish(single, border(single, others) + NO_BAY);
-    }
-
-    private void grow(BitSet part, BitSet barred, long cost) {
-      steps++;
-      if (cost >= best || isLate()) {
-        return;
-      }
-      PartCheck.Verdict verdict = check.judge(part);
-      if (verdict == PartCheck.Verdict.NEVER) {
-        return;
-      }
-      BitSet out = (BitSet) barred.clone();
-      long paid = cost;
-      for (int next = neighbour(part, out); next >= 0; next = neighbour(part, out)) {
-        BitSet wider = growth.with(part, next, region, out);
-        if (wider != null) {
-          grow(wider, out, border(wider, out));
-          if (isLate()) {
-            return;
-          }
-        }
-        out.set(next);
-        paid = border(part, out);
-        if (paid >= best) {
-          return;
-        }
-      }
-      if (verdict == PartCheck.Verdict.FREE) {
-        finish(part, paid);
-      }
-    }
-
-    /** Past the bound the first bay is as good as any, and none is looked for too long. */
-    private boolean isLate() {
-      return steps > most && (bay != null || ++late > 40L * mesh.cells);
-    }
-
-    private int neighbour(BitSet part, BitSet out) {
-      for (int c = part.nextSetBit(0); c >= 0; c = part.nextSetBit(c + 1)) {
-        for (int side : links[c]) {
-          int other = mesh.cell[side ^ 1];
-          if (region.get(other) && !part.get(other) && !out.get(other)) {
-            return other;
-          }
-        }
-      }
-      return -1;
-    }
-
-    private long border(BitSet part, BitSet out) {
-      long sum = 0;
-      for (int c = out.nextSetBit(0); c >= 0; c = out.nextSetBit(c + 1)) {
-        for (int side : links[c]) {
-          sum += part.get(mesh.cell[side ^ 1]) ? costs[side / 2] : 0;
-        }
-      }
-      return sum;
-    }
-
-    private void finish(BitSet part, long cost) {
-      BitSet rest = (BitSet) region.clone();
-      rest.andNot(part);
-      long total = cost;
-      for (BitSet piece : pieces(rest)) {
-        if (total >= best) {
-          return;
-        }
-        total += least(piece, best - total);
-      }
-      if (total < best) {
-        best = total;
-        bay = part;
-      }
-    }
   }
 }

@@ -7,7 +7,8 @@ import java.util.stream.IntStream;
 
 /**
  * The lines across a room that is longer along the boards, or wider across them, than a bay may be: square to what is too long, at equal
- * divisions, at the corners, and at whole longest runs from either end and from each inner corner.
+ * divisions and at whole longest runs from either end. Where there are no more than twelve places with corners, also at these, at
+ * equal divisions between any two of them, and at whole longest runs from each.
  */
 final class RunCuts {
   /** Places nearer to each other than this are one: 100 mm. */
@@ -20,7 +21,6 @@ final class RunCuts {
 
   private final RoomShape shape;
   private final List<Cut> cuts = new ArrayList<>();
-  private boolean thinned;
 
   RunCuts(RoomShape shape) {
     this.shape = shape;
@@ -56,10 +56,11 @@ final class RunCuts {
       }
       equal = places.size();
     }
-    for (double corner : sorted) {
+    double[] ends = sorted.length <= FEW_CORNERS ? sorted : new double[] {low, high};
+    for (double corner : ends) {
       take(places, corner, low, high);
     }
-    for (double corner : sorted) {
+    for (double corner : ends) {
       for (int k = 1; k * limit < high - low && k < MOST_PLACES; k++) {
         take(places, corner + k * (limit - SplitLimits.ROUNDING), low, high);
         take(places, corner - k * (limit - SplitLimits.ROUNDING), low, high);
@@ -69,7 +70,6 @@ final class RunCuts {
     for (int k = 0; k < places.size() && k < most; k++) {
       across(places.get(k), dx, dy, k < equal ? Cut.Kind.EQUAL_RUN : Cut.Kind.OTHER_RUN);
     }
-    thinned |= places.size() > most;
   }
 
   private static void divide(List<Double> places, double from, double to, double limit) {

@@ -8,23 +8,17 @@ import floorcalc.outline.Point;
 import floorcalc.rules.AtDoorways;
 import floorcalc.rules.LayingRules;
 import floorcalc.working.Calculated;
-import floorcalc.working.Finding;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 
 /** One search for the breaks of a room, from the lines that may be taken to the breaks with their reasons. */
 final class SplitSearch {
-  /** Sets of cells judged before a search is broken off. */
-  static final long MOST_STEPS = 400_000;
+  /** Sets of cells that are judged, and bays that are tried, before a search is broken off. */
+  static final long MOST_GROWN = 200_000;
+  static final long MOST_TRIED = 5_000_000;
   /** Costs are lengths in 1024ths of a nanometre, so that of equal lengths one can be preferred. */
   private static final long SCALE = 1024;
-  /** A break in a doorway is taken for this much shorter than it is. */
-  private static final double DOORWAY_FIRST = 1e6;
-  /** A break that lies neither along nor square to the boards is taken for this many times its length. */
-  private static final double ASLANT_LAST = 1.5;
-  /** So is a break for a longest run that does not divide it equally: rooms a hair narrower at one end would get slivers there. */
-  private static final double UNEQUAL_LATER = 1.01;
 
   private final Outline room;
   private final List<Opening> openings;
@@ -44,20 +38,18 @@ final class SplitSearch {
     List<Cut> cuts = new ArrayList<>(new OpeningCuts(shape).of(openings));
     boolean doorways = !openings.isEmpty() && rules.value(LayingRules.AT_DOORWAYS) == AtDoorways.BREAK;
     if (!doorways && isOneBay()) {
-      return result(List.of(), true, List.of());
+      return result(List.of(), true);
     }
     CornerCuts corners = new CornerCuts(shape, limits);
-    cuts.addAll(corners.all());
-    cuts.addAll(RunCuts.of(shape, limits));
-    Mesh mesh = new Mesh(shape, new MeshNodes(shape, cuts));
-    boolean[] fixed = new boolean[mesh.cutOf.length];
-    for (int e = 0; e < fixed.length; e++) {
-      fixed[e] = doorways && opening(mesh, e) >= 0;
+    List<Cut> fromCorners = corners.all();
+    List<Cut> forRuns = RunCuts.of(shape, limits);
+    Tried all = new Tried(cuts, fromCorners, forRuns, doorways);
+    if (all.search.isComplete()) {
+      List<BitSet> bays = all.search.bays();
+      return result(all.breaks(bays), all.search.isProven() && !corners.isThinned());
     }
-    PartCheck check = new PartCheck(mesh, limits, fixed);
-    PartSearch search = new PartSearch(mesh, check, costs(mesh, cuts), fixed, MOST_STEPS);
-    List<BitSet> bays = search.bays();
-    return result(breaks(mesh, check, bays, fixed), search.isProven() && !corners.isThinned(), List.of());
+    Tried few = new Tried(cuts, CornerCuts.cheapest(fromCorners), forRuns, doorways);
+    return result(few.breaks(few.search.bays()), false);
   }
 
   private boolean isOneBay() {
@@ -73,9 +65,63 @@ final class SplitSearch {
     return box[1] - box[0] <= limits.along() && box[3] - box[2] <= limits.across() && BayFreedom.isFree(shape, limits);
   }
 
-  /** The opening that an edge lies in, -1 if none: openings are the first cuts. */
-  private int opening(Mesh mesh, int edge) {
-    return mesh.cutOf[edge] < openings.size() ? mesh.cutOf[edge] : -1;
+  private Calculated<BaySplit> result(List<ExpansionBreak> breaks, boolean proven) {
+    BaySplit split = new BaySplit(BreakEnds.parts(room, breaks), proven);
+    return Calculated.of(split, SplitWorking.steps(split), SplitWorking.findings(split, rules));
+  }
+
+  /** The search over one choice of lines. */
+  private final class Tried {
+    private final Mesh mesh;
+    private final boolean[] fixed;
+    private final PartCheck check;
+    private final PartSearch search;
+
+    Tried(List<Cut> doors, List<Cut> fromCorners, List<Cut> forRuns, boolean doorways) {
+      List<Cut> cuts = new ArrayList<>(doors);
+      cuts.addAll(fromCorners);
+      cuts.addAll(forRuns);
+      mesh = new Mesh(shape, new MeshNodes(shape, cuts));
+      fixed = new boolean[mesh.cutOf.length];
+      for (int e = 0; e < fixed.length; e++) {
+        fixed[e] = doorways && opening(e) >= 0;
+      }
+      check = new PartCheck(mesh, limits, fixed);
+      search = new PartSearch(mesh, check, costs(mesh, cuts), fixed, MOST_GROWN, MOST_TRIED);
+    }
+
+    /** The opening that an edge lies in, -1 if none: openings are the first cuts. */
+    private int opening(int edge) {
+      return mesh.cutOf[edge] < openings.size() ? mesh.cutOf[edge] : -1;
+    }
+
+    private List<ExpansionBreak> breaks(List<BitSet> bays) {
+      int[] bayOf = new int[mesh.cells];
+      for (int b = 0; b < bays.size(); b++) {
+        int bay = b;
+        bays.get(b).stream().forEach(c -> bayOf[c] = bay);
+      }
+      boolean[] isBreak = new boolean[mesh.cutOf.length];
+      for (int e = 0; e < isBreak.length; e++) {
+        isBreak[e] = fixed[e] || mesh.cutOf[e] >= 0 && bayOf[mesh.cell[2 * e]] != bayOf[mesh.cell[2 * e + 1]];
+      }
+      BreakRuns runs = new BreakRuns(mesh, isBreak);
+      BreakReasons reasons = new BreakReasons(mesh, check, limits, rules);
+      List<ExpansionBreak> breaks = new ArrayList<>();
+      for (int[] run : runs.all()) {
+        int door = opening(run[0] / 2);
+        Because because = fixed[run[0] / 2]
+            ? new Because(Reason.DOORWAY, "doorway " + openings.get(door).name() + ": the rules ask for a break at each doorway")
+            : reasons.of(run, bays);
+        breaks.add(new ExpansionBreak(place(mesh.from[run[0]]), place(runs.end(run)), because.reason(),
+            door >= 0 && !fixed[run[0] / 2] ? "in doorway " + openings.get(door).name() + ": " + because.text() : because.text()));
+      }
+      return breaks;
+    }
+
+    private Point place(int node) {
+      return shape.point(mesh.xs[node], mesh.ys[node]);
+    }
   }
 
   private static long[] costs(Mesh mesh, List<Cut> cuts) {
@@ -84,48 +130,10 @@ final class SplitSearch {
       if (mesh.cutOf[e] >= 0) {
         Cut cut = cuts.get(mesh.cutOf[e]);
         double length = mesh.length(2 * e);
-        double counted = switch (cut.kind()) {
-          case OPENING -> length * Math.max(0, 1 - DOORWAY_FIRST / cut.length());
-          case ASLANT -> length * ASLANT_LAST;
-          case OTHER_RUN -> length * UNEQUAL_LATER;
-          default -> length;
-        };
+        double counted = cut.length() == 0 ? length : length * cut.counted() / cut.length();
         costs[e] = (long) StrictMath.rint(counted) * SCALE + cut.kind().ordinal();
       }
     }
     return costs;
-  }
-
-  private List<ExpansionBreak> breaks(Mesh mesh, PartCheck check, List<BitSet> bays, boolean[] fixed) {
-    int[] bayOf = new int[mesh.cells];
-    for (int b = 0; b < bays.size(); b++) {
-      int bay = b;
-      bays.get(b).stream().forEach(c -> bayOf[c] = bay);
-    }
-    boolean[] isBreak = new boolean[mesh.cutOf.length];
-    for (int e = 0; e < isBreak.length; e++) {
-      isBreak[e] = fixed[e] || mesh.cutOf[e] >= 0 && bayOf[mesh.cell[2 * e]] != bayOf[mesh.cell[2 * e + 1]];
-    }
-    BreakRuns runs = new BreakRuns(mesh, isBreak);
-    BreakReasons reasons = new BreakReasons(mesh, check, limits, rules);
-    List<ExpansionBreak> breaks = new ArrayList<>();
-    for (int[] run : runs.all()) {
-      int door = opening(mesh, run[0] / 2);
-      Because because = fixed[run[0] / 2]
-          ? new Because(Reason.DOORWAY, "doorway " + openings.get(door).name() + ": the rules ask for a break at each doorway")
-          : reasons.of(run, bays);
-      breaks.add(new ExpansionBreak(place(mesh, mesh.from[run[0]]), place(mesh, runs.end(run)), because.reason(),
-          door >= 0 && !fixed[run[0] / 2] ? "in doorway " + openings.get(door).name() + ": " + because.text() : because.text()));
-    }
-    return breaks;
-  }
-
-  private Point place(Mesh mesh, int node) {
-    return shape.point(mesh.xs[node], mesh.ys[node]);
-  }
-
-  private Calculated<BaySplit> result(List<ExpansionBreak> breaks, boolean proven, List<Finding> findings) {
-    BaySplit split = new BaySplit(BreakEnds.parts(room, breaks), proven);
-    return Calculated.of(split, SplitWorking.steps(split), findings);
   }
 }

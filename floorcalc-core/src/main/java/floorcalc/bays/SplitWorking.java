@@ -1,5 +1,8 @@
 package floorcalc.bays;
 
+import floorcalc.rules.LayingRules;
+import floorcalc.working.Finding;
+import floorcalc.working.Severity;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
@@ -29,5 +32,18 @@ final class SplitWorking {
         : "L = " + IntStream.rangeClosed(1, lengths.size()).mapToObj(i -> "l" + i).collect(Collectors.joining(" + "));
     steps.add(new Step("length-of-breaks", "How long are the breaks in all?", sum, lengths, split.length(), Source.DEFINITION));
     return steps;
+  }
+
+  static List<Finding> findings(BaySplit split, LayingRules rules) {
+    List<Finding> findings = new ArrayList<>();
+    if (!split.isProvenLeast()) {
+      findings.add(new Finding("breaks-not-proven-least", Severity.NOTE, "",
+          "the room has too many corners or lines to try all breaks: " + split.length() + " of profiles is not proven to be the least;"
+              + " look at the drawing for a shorter way", Source.DEFINITION));
+    }
+    for (int i = 0; i < split.parts().size(); i++) {
+      findings.addAll(BayFreedom.of("bay " + (i + 1), split.parts().get(i), rules).findings());
+    }
+    return findings;
   }
 }
