@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToLongFunction;
 
 /** The lines along x or y of a right-angled room from inner corner to inner corner, and how many of them meet in pairs. */
 final class InnerChords {
@@ -30,8 +31,8 @@ final class InnerChords {
     rings.add(room.shell());
     rings.addAll(room.voids());
     rings.forEach(this::collect);
-    level = chords(Comparator.comparingLong(Point::yNanometres).thenComparingLong(Point::xNanometres));
-    upright = chords(Comparator.comparingLong(Point::xNanometres).thenComparingLong(Point::yNanometres));
+    level = chords(Point::yNanometres, Point::xNanometres);
+    upright = chords(Point::xNanometres, Point::yNanometres);
   }
 
   int corners() {
@@ -57,13 +58,12 @@ final class InnerChords {
   }
 
   /** The chords between inner corners that follow each other on one line. */
-  private List<Chord> chords(Comparator<Point> order) {
-    List<Point> sorted = inner.stream().sorted(order).toList();
+  private List<Chord> chords(ToLongFunction<Point> line, ToLongFunction<Point> onLine) {
+    List<Point> sorted = inner.stream().sorted(Comparator.comparingLong(line).thenComparingLong(onLine)).toList();
     List<Chord> chords = new ArrayList<>();
     for (int k = 0; k + 1 < sorted.size(); k++) {
       Chord chord = new Chord(sorted.get(k), sorted.get(k + 1));
-      boolean inLine = chord.from.xNanometres() == chord.to.xNanometres() || chord.from.yNanometres() == chord.to.yNanometres();
-      if (inLine && isOnFloor(chord)) {
+      if (line.applyAsLong(chord.from) == line.applyAsLong(chord.to) && isOnFloor(chord)) {
         chords.add(chord);
       }
     }
