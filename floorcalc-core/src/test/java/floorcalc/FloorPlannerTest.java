@@ -3,10 +3,12 @@ package floorcalc;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import floorcalc.bays.ExpansionBreak;
 import floorcalc.boards.BoardGoods;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
+import floorcalc.outline.Point;
 import floorcalc.outline.Wkt;
 import floorcalc.plan.Bay;
 import floorcalc.plan.Cut;
@@ -205,15 +207,38 @@ class FloorPlannerTest {
   }
 
   /**
-   * An L: below 4020 by 1870, above 2020 by 1480. Less the gap the rows divide both parts: 1850 / 185 = 10 rows of 4000, then
+   * An L with walls of 1870 and 2020 across its inner corner: the break runs down from there, 1870 long, and leaves a bay 2010 - 10 =
+   * 2000 wide and 3330 high, and one of 4010 - 2030 = 1980 by 1850.
+   */
+  @Test
+  void anLIsSplitAtItsInnerCorner() {
+    FloorPlan plan = FloorPlanner.plan(job(PLANK,
+        "0 0, 4020 0, 4020 1870, 2020 1870, 2020 3350, 0 3350, 0 0").build());
+
+    assertThat(plan.breaks()).singleElement().satisfies(line -> {
+      assertThat(line.gap()).isEqualTo(mm(20));
+      assertThat(line.room()).isEqualTo(plan.bays().get(0).room());
+      assertThat(line.line().length()).isEqualTo(mm(1870));
+      assertThat(line.line().reason()).isEqualTo(ExpansionBreak.Reason.INNER_CORNER);
+      assertThat(List.of(line.line().from(), line.line().to()))
+          .containsExactlyInAnyOrder(Point.ofMillimetres(2020, 0), Point.ofMillimetres(2020, 1870));
+    });
+    assertThat(plan.bays()).map(Bay::laid).map(Wkt::write).containsExactly(
+        "POLYGON ((10 10, 2010 10, 2010 3340, 10 3340, 10 10))", "POLYGON ((2030 10, 4010 10, 4010 1860, 2030 1860, 2030 10))");
+    assertThat(plan.findings()).noneMatch(finding -> finding.code().equals("bay-must-be-split"));
+  }
+
+  /**
+   * An L laid whole: below 4020 by 1870, above 2020 by 1480. Less the gap the rows divide both parts: 1850 / 185 = 10 rows of 4000, then
    * (3330 − 1850) / 185 = 8 rows of 2000. Area 10 · 0.185 · 4 + 8 · 0.185 · 2 = 10.36 m². The short rows take a board each, the long
    * rows two at most: 28 at most; at least (10 · 4000 + 8 · 2000 + 28 · 3) / 2203 = 25.5, so 26.
    */
   @Test
   void rowsOfAnL() {
-    FloorPlan plan = FloorPlanner.plan(job(PLANK,
-        "0 0, 4020 0, 4020 1870, 2020 1870, 2020 3350, 0 3350, 0 0").build());
+    FloorJob split = job(PLANK, "0 0, 4020 0, 4020 1870, 2020 1870, 2020 3350, 0 3350, 0 0").build();
+    FloorPlan plan = FloorPlanner.plan(split.withRooms(List.of(split.rooms().get(0).withBreaks(List.of()))));
 
+    assertThat(plan.findings()).anyMatch(finding -> finding.code().equals("bay-must-be-split"));
     List<Row> rows = plan.bays().get(0).rows();
     assertThat(widths(plan.bays().get(0))).hasSize(18).containsOnly(mm(185));
     for (int k = 0; k < 18; k++) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import floorcalc.RandomJobs.Case;
+import floorcalc.bays.BaySplit;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
@@ -15,6 +16,7 @@ import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
 import floorcalc.rules.LayingRules;
+import java.util.List;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
@@ -49,6 +51,12 @@ class SameFloorPropertyTest {
 
   private static Area laid(FloorPlan plan) {
     return plan.bays().stream().map(Bay::laid).map(Outline::area).reduce(Area.ZERO, Area::plus);
+  }
+
+  /** Whether the room is split along the shortest lines: where the search was broken off, those of its mirror image may be others. */
+  private static boolean isSurelySplit(Case any) {
+    return any.job().direction().fixed().stream().allMatch(way ->
+        BaySplit.of(any.outline(), way, List.of(), any.job().rules()).value().isProvenLeast());
   }
 
   private static FloorPlan plan(Case any) {
@@ -97,6 +105,7 @@ class SameFloorPropertyTest {
   /** The mirror image is laid from the other end of each row, so that its boards may be cut otherwise. */
   @Property(tries = 25)
   void mirrored(@ForAll("alongAxes") Case any) {
+    Assume.that(isSurelySplit(any));
     FloorPlan plan = plan(any);
     FloorPlan mirrored = plan(any.with(any.outline().mirrored()));
 
@@ -129,7 +138,7 @@ class SameFloorPropertyTest {
   @Property(tries = 20)
   void turnedByAnyAngle(@ForAll("jobs") Case any, @ForAll @LongRange(min = 1, max = 359_999_999_999L) long angle) {
     Outline turned = Direction.fromDegrees(angle / 1e9).toRoom(any.outline());
-    Assume.that(RandomRooms.isSound(turned) && FloorPlanner.faultsOf(any.with(turned).job()).isEmpty());
+    Assume.that(isSurelySplit(any) && RandomRooms.isSound(turned) && FloorPlanner.faultsOf(any.with(turned).job()).isEmpty());
 
     double before = laid(plan(any)).toSquareMillimetres();
     double after = laid(plan(any.with(turned))).toSquareMillimetres();

@@ -64,7 +64,7 @@ final class FewestBoards {
     for (Room room : job.rooms()) {
       chosen.add(ofRoom(room));
     }
-    List<RoomRows> byWay = chosen.stream().map(rows -> RoomRows.byWay(rows.direction()).because(rows.why())).toList();
+    List<RoomRows> byWay = chosen.stream().map(RoomRows::byWay).toList();
     Laid best = Laid.of(job, byWay);
     return chosen.equals(byWay) ? best.laying : best.orFewer(Laid.of(job, chosen)).laying;
   }
@@ -76,7 +76,7 @@ final class FewestBoards {
     List<RowsTried> tried = new ArrayList<>();
     List<RowsTried> byWay = new ArrayList<>();
     for (Direction direction : directions(room)) {
-      Laid laid = Laid.of(quick, List.of(RoomRows.byWay(direction)));
+      Laid laid = Laid.of(quick, List.of(RoomRows.byWay(job, room, direction)));
       byWay.add(laid.tried);
       tried.add(laid.tried);
       if (choosesRows) {

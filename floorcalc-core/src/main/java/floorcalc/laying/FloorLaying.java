@@ -1,5 +1,6 @@
 package floorcalc.laying;
 
+import floorcalc.bays.BayFreedom;
 import floorcalc.boards.BoardBound;
 import floorcalc.boards.PackBound;
 import floorcalc.boards.SearchEffort;
@@ -55,7 +56,7 @@ public final class FloorLaying {
       bays.add(maker.bay(bay, laying.pieces().get(i)));
       working.add(new Worked(bay.name() + ": rows", plans.get(i).startLine().steps()));
       findings.addAll(about(bay.name(), plans.get(i).startLine().findings()));
-      Freedom.of(bay.name(), bay.frame().laid).ifPresent(findings::add);
+      findings.addAll(BayFreedom.of(bay.name(), bay.frame().laid, rules).findings());
     }
     if (job.pattern().kind() != JointPattern.Kind.FREE && job.board().pack().size() > 1) {
       findings.add(new Finding("pattern-not-followed", Severity.WARNING, "", "the joint pattern '" + job.pattern()

@@ -2,6 +2,7 @@ package floorcalc.laying;
 
 import floorcalc.bays.BayParts;
 import floorcalc.bays.ExpansionBreak;
+import floorcalc.bays.Opening;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.outline.ExpansionGap;
@@ -65,9 +66,16 @@ public final class JobCheck {
     return faults;
   }
 
-  /** Breaks that the job gives must run across the floor, have a gap and leave something to lay. */
+  /** Openings must lie across the floor. Breaks that the job gives must run across the floor, have a gap and leave something to lay. */
   private static void checkBreaks(FloorJob job, int index, List<JobFault> faults) {
     Room room = job.rooms().get(index);
+    for (Opening opening : room.openings()) {
+      try {
+        BayParts.of(room.outline(), List.of(ExpansionBreak.given(opening.from(), opening.to())));
+      } catch (IllegalArgumentException e) {
+        faults.add(new JobFault(index, room.name() + ": opening '" + opening.name() + "': " + e.getMessage()));
+      }
+    }
     List<ExpansionBreak> given = room.breaks().orElse(List.of());
     if (given.isEmpty()) {
       return;

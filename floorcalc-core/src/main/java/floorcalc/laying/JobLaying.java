@@ -29,7 +29,7 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
   }
 
   private static List<RoomRows> directions(FloorJob job) {
-    return job.rooms().stream().map(room -> RoomRows.byWay(job.direction().fixed()
+    return job.rooms().stream().map(room -> RoomRows.byWay(job, room, job.direction().fixed()
         .orElseGet(() -> Directions.ofLongestWall(room.outline().shell())))).toList();
   }
 

@@ -1,5 +1,6 @@
 package floorcalc.laying;
 
+import floorcalc.bays.BaySplit;
 import floorcalc.bays.ExpansionBreak;
 import floorcalc.measure.Length;
 import floorcalc.outline.BreakGap;
@@ -27,7 +28,12 @@ import java.util.List;
 record RoomBreaks(List<ExpansionBreak> lines, Length gap, List<Step> steps, List<Finding> findings) {
 
   static RoomBreaks of(FloorJob job, Room room, Direction boards) {
-    return new RoomBreaks(room.breaks().orElse(List.of()), gap(job.rules()), List.of(), List.of());
+    Length gap = gap(job.rules());
+    if (room.breaks().isPresent() || !gap.isPositive()) {
+      return new RoomBreaks(room.breaks().orElse(List.of()), gap, List.of(), List.of());
+    }
+    Calculated<BaySplit> split = BaySplit.of(room.outline(), boards, room.openings(), job.rules());
+    return new RoomBreaks(split.value().breaks(), gap, split.steps(), split.findings());
   }
 
   /** The gap of a break: its own, or an expansion gap on either side of its middle. */

@@ -12,10 +12,14 @@ import floorcalc.rows.Stop;
 import floorcalc.rules.LayingRules;
 import floorcalc.working.Calculated;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** A room less its gaps, turned to its boards and cut into bays, rows and runs. */
 record RoomLaying(Room room, Direction direction, Calculated<ExpansionGap> gap, RoomBreaks breaks, List<BayPlan> bays) {
+  /** From the starting side on, of bays that begin there together the one at the left first, as seen along the boards. */
+  private static final Comparator<Frame> IN_LAYING_ORDER =
+      Comparator.comparingLong(Frame::low).thenComparingLong(frame -> frame.floor.get(0).minX);
 
   /**
    * Lays out the rows of a room.
@@ -25,9 +29,10 @@ record RoomLaying(Room room, Direction direction, Calculated<ExpansionGap> gap, 
    */
   static RoomLaying of(FloorJob job, Room room, String name, RoomRows rows, int firstJobRow, List<Run> runs) {
     Calculated<ExpansionGap> gap = ExpansionGap.inset(room.outline(), job.rules().value(LayingRules.EXPANSION_GAP));
-    RoomBreaks breaks = RoomBreaks.of(job, room, rows.direction());
+    RoomBreaks breaks = rows.breaks();
     long pitch = job.board().laidPitch().toNanometres();
-    List<Frame> frames = breaks.bays(gap).stream().map(laid -> Frame.of(laid, rows.direction(), pitch)).toList();
+    List<Frame> frames = breaks.bays(gap).stream().map(laid -> Frame.of(laid, rows.direction(), pitch))
+        .sorted(IN_LAYING_ORDER).toList();
     List<Calculated<StartLine>> lines = startLines(job, room, rows, frames);
     List<BayPlan> bays = new ArrayList<>();
     int jobRow = firstJobRow;

@@ -3,6 +3,7 @@ package floorcalc.outline;
 import floorcalc.measure.Area;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Collection;
 
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,8 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  */
 public final class PartedOutline {
   private static final PrecisionModel NANOMETRES = new PrecisionModel(1);
+  /** What an end may stand over, in nanometres, because it was rounded. */
+  private static final double ROUNDED = 3;
   private static final GeometryFactory FACTORY = new GeometryFactory(NANOMETRES);
 
   private final Outline whole;
@@ -87,8 +90,16 @@ public final class PartedOutline {
     }
     List<Outline> parts = Pieces.of(FACTORY.buildGeometry(polygons), originX, originY).stream()
         .map(part -> part.map(Pieces::straight)).toList();
-    requireAllCut(lines, parts, polygonizer.getDangles().size() + polygonizer.getCutEdges().size());
+    requireAllCut(lines, parts, loose(polygonizer.getDangles()) + loose(polygonizer.getCutEdges()));
     return parts;
+  }
+
+  private static int loose(Collection<?> edges) {
+    int loose = 0;
+    for (Object edge : edges) {
+      loose += ((Geometry) edge).getLength() > ROUNDED ? 1 : 0;
+    }
+    return loose;
   }
 
   private Coordinate place(long x, long y) {
@@ -118,6 +129,9 @@ public final class PartedOutline {
   /** A stretch of a line between two meetings lies on the floor as a whole or not at all. */
   private void requireOnFloor(SegmentString stretch, Object line, SegmentString first) {
     Coordinate[] ends = stretch.getCoordinates();
+    if (ends[0].distance(ends[ends.length - 1]) <= ROUNDED) {
+      return;
+    }
     Point middle = Point.ofNanometres(originX + Math.round((ends[0].x + ends[1].x) / 2),
         originY + Math.round((ends[0].y + ends[1].y) / 2));
     if (line(first).isEmpty() || whole.locate(middle) == Containment.OUTSIDE) {
