@@ -105,7 +105,7 @@ class SameFloorPropertyTest {
   /** The mirror image is laid from the other end of each row, so that its boards may be cut otherwise. */
   @Property(tries = 25)
   void mirrored(@ForAll("alongAxes") Case any) {
-    Assume.that(isSurelySplit(any));
+    Assume.that(isSurelySplit(any) && isSurelySplit(any.with(any.outline().mirrored())));
     FloorPlan plan = plan(any);
     FloorPlan mirrored = plan(any.with(any.outline().mirrored()));
 
@@ -138,7 +138,7 @@ class SameFloorPropertyTest {
   @Property(tries = 20)
   void turnedByAnyAngle(@ForAll("jobs") Case any, @ForAll @LongRange(min = 1, max = 359_999_999_999L) long angle) {
     Outline turned = Direction.fromDegrees(angle / 1e9).toRoom(any.outline());
-    Assume.that(isSurelySplit(any) && RandomRooms.isSound(turned) && FloorPlanner.faultsOf(any.with(turned).job()).isEmpty());
+    Assume.that(isSurelySplit(any) && RandomRooms.isSound(turned) && isSurelySplit(any.with(turned)) && FloorPlanner.faultsOf(any.with(turned).job()).isEmpty());
 
     double before = laid(plan(any)).toSquareMillimetres();
     double after = laid(plan(any.with(turned))).toSquareMillimetres();
