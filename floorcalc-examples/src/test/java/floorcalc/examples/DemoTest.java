@@ -9,9 +9,9 @@ import floorcalc.examples.job.JobFile;
 import floorcalc.examples.job.Tape;
 import floorcalc.outline.Ring;
 import floorcalc.plan.Door;
+import floorcalc.plan.Bay;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
-import floorcalc.working.Finding;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -42,11 +42,11 @@ class DemoTest {
   }
 
   @Test
-  void livingRoomMustBeSplit() throws IOException {
+  void livingRoomIsSplitAtItsInnerCorner() throws IOException {
     FloorPlan plan = Demo.plan(Demo.HOUSE);
-    assertThat(plan.bays()).hasSize(2);
-    assertThat(plan.findings().stream().filter(finding -> finding.code().equals("bay-must-be-split")).map(Finding::where))
-        .containsExactly("living-room-1");
+    assertThat(plan.bays()).map(Bay::bay).containsExactly("study-1", "living-room-1", "living-room-2");
+    assertThat(plan.breaks()).singleElement().satisfies(line -> assertThat(line.room()).isEqualTo("Living room"));
+    assertThat(plan.findings()).noneMatch(finding -> finding.code().equals("bay-must-be-split"));
   }
 
   @Test

@@ -17,6 +17,8 @@ import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
+import floorcalc.rules.LayingRules;
+import floorcalc.rules.RuleSet;
 import floorcalc.working.Finding;
 import floorcalc.working.Severity;
 import floorcalc.working.Source;
@@ -114,7 +116,8 @@ class JobSheetTest {
     FloorPlan plan = Demo.plan(Demo.HOUSE);
     Document document = parse(sheet(Demo.HOUSE));
     assertThat(texts(document, "h2")).containsExactly("Bring and begin", "Cautions", "Order", "Where the boards go",
-        "Before a board is opened", "Checks and compromises", "Study bay study-1", "Living room bay living-room-1", "Working",
+        "Before a board is opened", "Checks and compromises", "Study bay study-1", "Living room its bays", "Living room bay living-room-1",
+        "Living room bay living-room-2", "Working",
         "Checklist", "Handover");
     assertThat(texts(document, "strong")).startsWith(Integer.toString(plan.order().packs()),
         Integer.toString(plan.order().boardsUsed()), "10 mm", Integer.toString(plan.compromises().size()));
@@ -150,7 +153,10 @@ class JobSheetTest {
 
   @Test
   void roomThatMustBeSplitIsCalledOutFirst() throws Exception {
-    assertThat(sheet(Demo.HOUSE)).contains("<p class=\"stop\"><b>Do not lay it like this.</b> living-room-1 bends round");
+    FloorJob whole = Demo.job(Demo.HOUSE).job();
+    FloorJob job = whole.withRooms(whole.rooms().stream().map(room -> room.withBreaks(List.of())).toList());
+    String sheet = new String(JobSheet.of(new JobFile(job, Tape.METRIC), FloorPlanner.plan(job)), StandardCharsets.UTF_8);
+    assertThat(sheet).contains("<p class=\"stop\"><b>Do not lay it like this.</b> living-room-1 bends round");
   }
 
   @Test
@@ -292,6 +298,8 @@ class JobSheetTest {
     BoardGoods goods = BoardGoods.of(Length.ofMillimetres(2200), Length.ofMillimetres(185), Length.ofMillimetres(14), 6);
     FloorJob job = FloorJob.of("Corridor (invented)", goods)
         .room(Room.of("Corridor", Wkt.parse("POLYGON ((0 0, 60000 0, 60000 1900, 0 1900, 0 0))")))
+        .rules(RuleSet.COMMON_PRACTICE.forBoard(goods.thickness(), goods.coverWidth())
+            .with(LayingRules.MAXIMUM_RUN_ALONG, Length.ofMillimetres(60_000), Source.GIVEN))
         .direction(DirectionChoice.of(Direction.ALONG_X)).build();
     String sheet = new String(JobSheet.of(new JobFile(job, Tape.METRIC), FloorPlanner.plan(job)), StandardCharsets.UTF_8);
     Document document = parse(sheet);
