@@ -20,6 +20,8 @@ import java.util.List;
 final class BaysComposition {
   /** Pieces drawn as faint outlines; a floor of more shows its bays without them. */
   private static final int MOST_PIECES = 3000;
+  /** Rows narrower than this on paper would run into a grey. */
+  private static final double LEAST_PITCH = 1.2;
   private static final int MOST_BAYS = 200;
   private static final int MOST_DESCRIBED = 60;
   private static final int MOST_DOORS = 60;
@@ -27,6 +29,7 @@ final class BaysComposition {
 
   private final FloorPlan plan;
   private final Length gap;
+  private final Length pitch;
   private final List<Room> rooms;
   private final Measures measures;
   private final String id;
@@ -35,6 +38,7 @@ final class BaysComposition {
 
   BaysComposition(FloorJob job, FloorPlan plan, List<Room> rooms, Measures measures, String id, String heading) {
     this.plan = plan;
+    this.pitch = job.board().laidPitch();
     this.gap = job.rules().value(LayingRules.EXPANSION_GAP);
     this.rooms = rooms;
     this.measures = measures;
@@ -63,7 +67,7 @@ final class BaysComposition {
       one.draw(id + "-walls" + (rooms.size() == 1 ? "" : "-" + (i + 1)));
       walls.add(one);
     }
-    boolean faint = bays.stream().mapToLong(PieceShape::count).sum() <= MOST_PIECES;
+    boolean faint = sheet.paper.of(pitch) >= LEAST_PITCH && bays.stream().mapToLong(PieceShape::count).sum() <= MOST_PIECES;
     bays.forEach(bay -> area(sheet, bay, faint));
     new OverallDimensions(sheet).draw();
     List<Openings> openings = new ArrayList<>();
