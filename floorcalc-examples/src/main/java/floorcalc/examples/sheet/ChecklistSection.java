@@ -46,7 +46,7 @@ final class ChecklistSection {
 
   private void beforeOpening() {
     html.line("<h3>Before a pack is opened</h3>");
-    new ReadingsTable(html, figures, plan).write("Readings: again on the day", ReadingsTable.Blanks.FOR_THE_DAY);
+    new DayReadings(html, figures, job, plan).write();
     sizes();
     List<String> items = new ArrayList<>(List.of(
         "Packs delivered: ______ of " + plan.order().packs() + "; all of one batch; batch number: ____________",

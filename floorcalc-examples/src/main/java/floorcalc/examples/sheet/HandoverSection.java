@@ -56,7 +56,7 @@ final class HandoverSection {
     html.raw("<p>This page stays with the floor “").text(plan.title()).line("”. Keep it with the makers' papers: what was"
         + " measured, whose rules were followed and who decided otherwise is asked for when something moves.</p>");
     floor();
-    new ReadingsTable(html, figures, plan).write("Readings that the floor was planned with", ReadingsTable.Blanks.NONE);
+    new ReadingsTable(html, figures, plan).write("Readings that the floor was planned with");
     rules();
     compromises();
     breaks();

@@ -42,8 +42,8 @@ public final class JobSheet {
     head();
     new Glance(html, figures, job, plan).write();
     OverviewFigure overview = new OverviewFigure(html, figures, job, plan);
-    overview.allRooms();
     cautions();
+    overview.allRooms();
     OrderSection order = new OrderSection(html, figures, job.board(), plan);
     order.orderList();
     order.ledger();

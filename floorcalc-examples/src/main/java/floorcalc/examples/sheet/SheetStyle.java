@@ -15,6 +15,7 @@ final class SheetStyle {
       h2 span { font-size: 10pt; font-weight: normal; }
       h3 { font-size: 10.5pt; margin: 4mm 0 1mm; break-after: avoid; }
       p { margin: 0 0 2mm; }
+      h2 + p, h3 + p { break-after: avoid; }
       small { font-size: 8.5pt; }
       em { font-style: normal; font-size: 9pt; }
       code { font: inherit; font-variant-numeric: tabular-nums; }
@@ -64,7 +65,7 @@ final class SheetStyle {
       .cut .key { font-size: 12pt; font-weight: bold; }
       .tick { display: inline-block; width: 3.5mm; height: 3.5mm; border: .4mm solid #000; margin-right: 1mm; }
       .steps { columns: 2; column-gap: 6mm; }
-      .step { font-size: 9pt; line-height: 1.25; padding: .5mm 0 .5mm 3mm; border-left: .4mm solid #777; margin-bottom: 2mm; }
+      .step { font-size: 8pt; line-height: 1.2; padding: 0 0 0 2mm; border-left: .4mm solid #777; margin-bottom: 1.5mm; }
       .step p { margin: 0; }
       .step ul { margin: 0; padding-left: 6mm; }
       .sign { break-inside: avoid; }
@@ -75,6 +76,10 @@ final class SheetStyle {
       .fill tr > :last-child { border-right: 0; }
       .fill .blank { height: 6mm; }
       .fill .of { font-weight: bold; padding-top: 2mm; }
+      .day .blank { height: 11mm; }
+      .day small { display: block; font-size: 7.5pt; }
+      .read td, .read th { font-size: 8.5pt; padding-top: .4mm; padding-bottom: .4mm; }
+      .read small { display: inline; font-size: 7.5pt; }
       .ticks { list-style: none; margin: 0 0 3mm; padding: 0; break-inside: avoid; }
       .ticks li { display: flex; gap: 1.5mm; break-inside: avoid; font-size: 10pt; line-height: 1.3; padding: .7mm 0; }
       .ticks .tick { flex: none; margin: .4mm 0 0; }

@@ -256,7 +256,7 @@ class JobSheetTest {
         .room(Room.of("Left", Wkt.parse("POLYGON ((0 0, 3000 0, 3000 2400, 0 2400, 0 0))")))
         .room(Room.of("Right", Wkt.parse("POLYGON ((3100 0, 6000 0, 6000 2400, 3100 2400, 3100 0))"))).build();
     Document document = parse(new String(JobSheet.of(new JobFile(job, Tape.METRIC), FloorPlanner.plan(job)), StandardCharsets.UTF_8));
-    assertThat(texts(document, "h2").subList(0, 3)).containsExactly("Bring and begin", "Where the rooms and bays lie", "Cautions");
+    assertThat(texts(document, "h2").subList(0, 3)).containsExactly("Bring and begin", "Cautions", "Where the rooms and bays lie");
   }
 
   @Test
