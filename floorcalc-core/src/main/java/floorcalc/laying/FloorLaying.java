@@ -58,6 +58,7 @@ public final class FloorLaying {
       findings.addAll(about(bay.name(), plans.get(i).startLine().findings()));
       findings.addAll(BayFreedom.of(bay.name(), bay.frame().laid, rules).findings());
     }
+    findings.addAll(Doorways.notRunThrough(job));
     if (job.pattern().kind() != JointPattern.Kind.FREE && job.board().pack().size() > 1) {
       findings.add(new Finding("pattern-not-followed", Severity.WARNING, "", "the joint pattern '" + job.pattern()
           + "' needs boards of one length, but the packs hold " + job.board().lengths()
