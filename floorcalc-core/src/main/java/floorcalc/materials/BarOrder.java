@@ -28,7 +28,7 @@ public final class BarOrder {
    * @param bars the goods, not null
    * @param rooms the runs of each room, not null; at least one run in all
    * @param sawKerf the rule on the saw kerf, not null
-   * @return the order; its steps are those of each run made up of parts, of the cutting, and {@code bars-to-order}; findings
+   * @return the order; its steps are those of each run made up of parts, of the cutting, {@code bars-to-order} and {@code pieces-from-bars}; findings
    *     {@code no-bar-long-enough}, {@code fewest-not-proven}; not null
    * @throws IllegalArgumentException if there is no run or there are too many pieces, see {@link TrimCutting}
    */

@@ -65,6 +65,7 @@ final class BarSearch {
     BarOrder order = new BarOrder(bars, cutting.value(), net);
     steps.add(new Step("bars-to-order", "How many bars of " + bars.name() + " are to be ordered?" + (cutting.value().isLeast()
         ? " No cutting of these pieces buys less." : ""), "value as stated", List.of(), order.number(), Source.DEFINITION));
+    CutWords.step("pieces-from-bars", "bar", cutting.value()).ifPresent(steps::add);
     steps.add(new Step("bars-over-net", "How much more is bought than the walls or breaks measure?", "m = L - T",
         List.of(Term.of("L", "length bought", order.lengthBought()), Term.of("T", "net length", net)),
         order.lengthBought().minus(net), Source.DEFINITION));

@@ -35,7 +35,7 @@ public final class RollOrder {
    *
    * @param roll the goods, not null
    * @param rooms the floors in laying order, not null, not empty
-   * @return the order with the steps of each {@link StripLayout}, then {@code net-area}, the bounds on rolls, {@code rolls},
+   * @return the order with the steps of each {@link StripLayout}, then {@code net-area}, the bounds on rolls, {@code rolls}, {@code strips-from-rolls},
    *     {@code area-bought} and {@code over-net}; findings {@code strip-lengths-rounded} and {@code fewest-not-proven}; not null
    * @throws IllegalArgumentException if there is no floor, or more than 20 000 strips would be needed
    */

@@ -127,6 +127,7 @@ final class RollSearch {
     add(steps, "rolls", "How many rolls do the strips take, cut as listed?" + (order.isProvenFewest()
         ? " No cutting of these strips takes fewer." : " At least " + order.rollsAtLeast() + " are needed."),
         "value as stated", List.of(), order.rolls());
+    CutWords.step("strips-from-rolls", "roll", order.cutting()).ifPresent(steps::add);
     add(steps, "area-bought", "How large are these rolls?", "b = N * w * L",
         List.of(Term.of("N", "rolls", order.rolls()), Term.of("w", "width of a roll", roll.width()),
             Term.of("L", "length of a roll", roll.length())), order.boughtArea());

@@ -1,6 +1,7 @@
 package floorcalc.examples.sheet;
 
 import floorcalc.boards.BoardGoods;
+import floorcalc.materials.CostSheet;
 import floorcalc.materials.WasteLedger;
 import floorcalc.measure.Area;
 import floorcalc.measure.Price;
@@ -33,12 +34,13 @@ final class OrderSection {
     html.line("<tbody>");
     for (MaterialLine line : plan.materials()) {
       html.raw("<tr>").element("th scope=\"row\"", line.item()).element("td", line.net())
-          .element("td", line.quantity().toPlainString() + " × " + line.unit())
-          .element("td class=\"num\"", LinePrice.of(line).map(price -> price.all().toString()).orElse("")).line("</tr>");
+          .element("td", OrderWords.of(line))
+          .element("td class=\"num\"", LinePrice.of(line).map(price -> CostSheet.rounded(price.all()).toString()).orElse("")).line("</tr>");
     }
     html.line("</tbody>").line("</table>");
     results("total-price", "All that is priced: ");
-    html.line("<p>How each line was worked out stands under Working, and line by line in order.csv. Yields are the makers'; what is given"
+    html.line("<p>How each line was worked out, and which piece is cut from which bar or roll, stands under Working,"
+        + " and line by line in order.csv, where prices are not rounded. Yields are the makers'; what is given"
         + " in m or m² is what the floor takes, before laps, cuts and spare.</p>");
     packs();
     if (!plan.profiles().isEmpty()) {
