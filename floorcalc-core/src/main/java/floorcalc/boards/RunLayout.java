@@ -174,6 +174,27 @@ public final class RunLayout {
    */
   public static RunLayout pattern(List<Run> runs, BoardGoods goods, LayingRules rules, JointPattern pattern,
       long anchor) {
+    return pattern(runs, goods, rules, pattern, anchor, runs.stream().mapToInt(Run::row).toArray());
+  }
+
+  /**
+   * Lays by a fixed shift from row to row, where rows that lie in one line may count as one row of the pattern.
+   *
+   * @param runs the runs in laying order, not null
+   * @param goods the boards, of one length, not null
+   * @param rules the rules, not null
+   * @param pattern the shift, not null, not free
+   * @param anchor the place of a joint of row 0 along the row, in nanometres; any place a board's length on does as well
+   * @param rows the row of the pattern that each run is in, from 0, not null
+   * @return the layout, not null
+   * @throws IllegalArgumentException if the pattern is free, the boards are of several lengths, or there are not as many rows as runs
+   */
+  public static RunLayout pattern(List<Run> runs, BoardGoods goods, LayingRules rules, JointPattern pattern,
+      long anchor, int[] rows) {
+    if (rows.length != runs.size()) {
+      throw new IllegalArgumentException("each run needs its row of the pattern, but there are " + runs.size() + " runs and "
+          + rows.length + " rows");
+    }
     if (pattern.kind() == JointPattern.Kind.FREE || goods.pack().size() > 1) {
       throw new IllegalArgumentException("a fixed pattern needs a shift and boards of one length, but the pattern is "
           + pattern + " and the lengths are " + goods.lengths());
@@ -184,7 +205,7 @@ public final class RunLayout {
     int breaches = 0;
     for (int k = 0; k < joints.length; k++) {
       Run run = runs.get(k);
-      long shift = pattern.shift(run.row(), goods.longest()).toNanometres();
+      long shift = pattern.shift(rows[k], goods.longest()).toNanometres();
       long start = Math.floorMod(anchor + shift - run.from(), stock.longest());
       joints[k] = Joints.every(run, start == 0 ? stock.longest() : start, stock.longest());
       breaches += rule.breaches(k, joints[k], index -> joints[index]);

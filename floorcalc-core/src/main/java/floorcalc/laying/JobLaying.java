@@ -1,5 +1,6 @@
 package floorcalc.laying;
 
+import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.CuttingPlan;
 import floorcalc.boards.PieceWanted;
 import floorcalc.boards.Run;
@@ -70,15 +71,32 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
 
   private static JobLaying byPattern(FloorJob job, List<RoomLaying> rooms, List<Run> runs) {
     JobLaying best = null;
+    int[] lines = patternRows(job, rooms, runs);
     long low = runs.isEmpty() ? 0 : runs.get(0).from();
     for (int i = 0; i < ANCHORS; i++) {
       long anchor = low + job.board().longest().toNanometres() / ANCHORS * i;
-      JobLaying laying = laid(job, rooms, runs, RunLayout.pattern(runs, job.board(), job.rules(), job.pattern(), anchor));
+      JobLaying laying = laid(job, rooms, runs, RunLayout.pattern(runs, job.board(), job.rules(), job.pattern(), anchor, lines));
       if (best == null || laying.isBetterThan(best)) {
         best = laying;
       }
     }
     return best.pairedAnew();
+  }
+
+  /** The row of the pattern that each run is in: with one start line, rows in line through a break are one. */
+  private static int[] patternRows(FloorJob job, List<RoomLaying> rooms, List<Run> runs) {
+    int[] lines = runs.stream().mapToInt(Run::row).toArray();
+    for (RoomLaying room : rooms) {
+      List<FrameRow> rows = room.bays().stream().flatMap(plan -> plan.bay().rows().stream()).toList();
+      if (job.throughBreaks() == ThroughBreaks.ONE_START_LINE && !rows.isEmpty()) {
+        long low = rows.stream().mapToLong(FrameRow::low).min().orElseThrow();
+        for (FrameRow row : rows) {
+          int line = rows.get(0).jobRow() + (int) ((row.low() - low) / job.board().laidPitch().toNanometres());
+          row.runs().forEach(run -> lines[run.index()] = line);
+        }
+      }
+    }
+    return lines;
   }
 
   private static JobLaying laid(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout joints) {
