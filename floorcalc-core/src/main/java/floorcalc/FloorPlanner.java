@@ -2,6 +2,7 @@ package floorcalc;
 
 import floorcalc.audit.AuditReport;
 import floorcalc.audit.PlanAudit;
+import floorcalc.finishing.CutOuts;
 import floorcalc.finishing.OrderList;
 import floorcalc.laying.FloorLaying;
 import floorcalc.laying.JobCheck;
@@ -50,7 +51,8 @@ public final class FloorPlanner {
         "covered, nothing overlaps, cuttable from the boards listed, rules kept or named", "no fault", Outcome.MET,
         Source.DEFINITION);
     FloorPlan judged = SiteChecks.added(job, SurveyChecks.added(job, plan.with(List.of(audited), List.of(), List.of())));
-    return OrderList.of(job, judged).addedTo(judged);
+    FloorPlan cut = CutOuts.added(job, judged);
+    return OrderList.of(job, cut).addedTo(cut);
   }
 
   /**

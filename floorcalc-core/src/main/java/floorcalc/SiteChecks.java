@@ -3,11 +3,14 @@ package floorcalc;
 import floorcalc.measure.Length;
 import floorcalc.moisture.Substrate;
 import floorcalc.movement.GapPoint;
+import floorcalc.movement.PipePoints;
 import floorcalc.movement.WallPoints;
+import floorcalc.outline.Outline;
 import floorcalc.plan.Bay;
 import floorcalc.plan.Check;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
+import floorcalc.plan.Pipe;
 import floorcalc.plan.Room;
 import floorcalc.rules.LayingRules;
 import floorcalc.site.Readiness;
@@ -55,18 +58,33 @@ final class SiteChecks {
   }
 
   /**
-   * The ends of all walls. A room in one bay moves as one between its walls; of several, each moves within its own laid area, a gap
+   * The ends of all walls and the sides of all pipes. A room in one bay moves as one between its walls; of several, each moves within its own laid area, a gap
    * short of the walls.
    */
   private static List<GapPoint> gaps(List<Bay> bays, Room room, Length gap) {
-    if (bays.size() == 1) {
-      return WallPoints.of(room.outline(), bays.get(0).direction(), gap);
-    }
     List<GapPoint> points = new ArrayList<>();
+    if (bays.size() == 1) {
+      points.addAll(WallPoints.of(room.outline(), bays.get(0).direction(), gap));
+      points.addAll(pipes(room.outline(), bays.get(0), room, gap));
+      return points;
+    }
     for (Bay bay : bays) {
       for (GapPoint point : WallPoints.of(bay.laid(), bay.direction(), gap)) {
         points.add(GapPoint.of(bay.bay() + ", " + point.name(), point.across(), gap).along(point.along())
             .angle(point.angle()));
+      }
+      points.addAll(pipes(bay.laid(), bay, room, gap));
+    }
+    return points;
+  }
+
+  /** The sides of the pipes that come through a bay or stand at its edge. */
+  private static List<GapPoint> pipes(Outline floor, Bay bay, Room room, Length gap) {
+    List<GapPoint> points = new ArrayList<>();
+    for (int i = 0; i < room.pipes().size(); i++) {
+      Pipe pipe = room.pipes().get(i);
+      if (bay.laid().isNear(pipe.at(), pipe.diameter().plus(gap))) {
+        points.addAll(PipePoints.of(floor, bay.direction(), "pipe " + (i + 1), pipe.at(), pipe.diameter(), gap));
       }
     }
     return points;

@@ -1,7 +1,9 @@
 /**
- * What a laid floor needs besides its boards: what else to buy, and what it comes to.
+ * What a laid floor needs besides its boards, worked out from a job and a plan of it: what is cut out of boards, what else to buy, and what it
+ * comes to.
  * <p>
- * {@link floorcalc.finishing.OrderList} takes a job and a plan of it and makes one order list, each line with its working. All types are
- * immutable and accept no null.
+ * {@link floorcalc.finishing.OrderList} makes one order list, each line with its working. {@link floorcalc.finishing.CutOuts} finds for each
+ * pipe its boards and their cuts, for each piece that is no rectangle its notches, and what may break beside them. All types are immutable and
+ * accept no null.
  */
 package floorcalc.finishing;

@@ -13,9 +13,9 @@ import java.util.Optional;
  *
  * @param side the way looked
  * @param distance from the point to the end of the piece, nm
- * @param joint whether another piece lies beyond
+ * @param beyond the piece that lies beyond, if one does
  */
-record BoardReach(BoardSide side, double distance, boolean joint) {
+record BoardReach(BoardSide side, double distance, Optional<BoardPiece> beyond) {
   /** Pieces this far apart, in nanometres, still meet. */
   private static final long MEET = 5000;
 
@@ -27,8 +27,7 @@ record BoardReach(BoardSide side, double distance, boolean joint) {
       double distance = distance(at, piece, side.isEnd(), sign);
       long beyond = sign * ((long) StrictMath.rint(distance) + MEET);
       Point next = Point.ofNanometres(at.xNanometres() + (side.isEnd() ? beyond : 0), at.yNanometres() + (side.isEnd() ? 0 : beyond));
-      boolean joint = all.stream().anyMatch(other -> other != piece && isOn(next, other));
-      sides.add(new BoardReach(side, distance, joint));
+      sides.add(new BoardReach(side, distance, all.stream().filter(other -> other != piece && isOn(next, other)).findFirst()));
     }
     return sides;
   }
@@ -38,9 +37,19 @@ record BoardReach(BoardSide side, double distance, boolean joint) {
         && piece.holes().stream().noneMatch(hole -> hole.locate(point) == Containment.INSIDE);
   }
 
-  /** The nearest side, or nothing if there is none of that kind. */
-  static Optional<BoardReach> nearest(List<BoardReach> sides, boolean joint) {
-    return sides.stream().filter(side -> side.joint == joint).min(Comparator.comparingDouble(BoardReach::distance));
+  boolean isJoint() {
+    return beyond.isPresent();
+  }
+
+  /** The nearest of the sides that face the gap, or nothing if none does. */
+  static Optional<BoardReach> nearestGap(List<BoardReach> sides) {
+    return sides.stream().filter(side -> !side.isJoint()).min(Comparator.comparingDouble(BoardReach::distance));
+  }
+
+  /** The nearest of the sides beyond which one of some pieces lies. */
+  static Optional<BoardReach> nearestTo(List<BoardReach> sides, List<BoardPiece> pieces) {
+    return sides.stream().filter(side -> side.beyond.filter(pieces::contains).isPresent())
+        .min(Comparator.comparingDouble(BoardReach::distance));
   }
 
   private static double distance(Point at, BoardPiece piece, boolean along, int sign) {

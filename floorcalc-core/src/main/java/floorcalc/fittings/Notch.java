@@ -27,17 +27,23 @@ public record Notch(Kind kind, Set<BoardSide> open, Ring removed, List<SawLine> 
     EDGE_NOTCH,
     /** Open to an end alone. */
     END_NOTCH,
-    /** A corner of the board that is cut out, its saw lines not one straight line across or along the board. */
+    /** A corner of the board that is cut out: neither over its whole width nor over its whole length. */
     CORNER,
     /** One straight line from edge to edge: an end sawn at a slant. */
     SLANT,
     /** One straight line from end to end: a taper. */
     TAPER,
+    /** Several lines from edge to edge: an end sawn to shape. */
+    SHAPED_END,
+    /** Several lines from end to end: an edge sawn to shape. */
+    SHAPED_EDGE,
     /** A hole, open to no side. */
     HOLE
   }
 
   private static final int CURVE = 5;
+  /** What saw lines turn inwards in all, in degrees, from which on they are a notch and not a bent taper. */
+  private static final double NOTCH_TURN = 45;
 
   /** Checks that no part is null and copies set and list. */
   public Notch {
@@ -110,6 +116,28 @@ public record Notch(Kind kind, Set<BoardSide> open, Ring removed, List<SawLine> 
     return sawn.stream().filter(line -> !line.isSquare()).count() >= CURVE;
   }
 
+  /**
+   * Tells whether the board reaches round it: it is a notch or a hole, not a taper, a slant, or both at a corner of the room.
+   *
+   * @return true for a hole, and for a cut whose saw lines turn inwards, towards the board, by 45 degrees and more in all
+   */
+  public boolean turnsInwards() {
+    double turn = kind == Kind.HOLE ? NOTCH_TURN : 0;
+    for (int i = 0; i + 1 < sawn.size(); i++) {
+      turn += Math.max(0, -turn(sawn.get(i), sawn.get(i + 1)));
+    }
+    return turn >= NOTCH_TURN;
+  }
+
+  /** By how much a saw line turns to the left of the one before, in degrees. */
+  private static double turn(SawLine before, SawLine after) {
+    double ax = before.to().xNanometres() - before.from().xNanometres();
+    double ay = before.to().yNanometres() - before.from().yNanometres();
+    double bx = after.to().xNanometres() - after.from().xNanometres();
+    double by = after.to().yNanometres() - after.from().yNanometres();
+    return StrictMath.toDegrees(StrictMath.atan2(ax * by - ay * bx, ax * bx + ay * by));
+  }
+
   private Extent extent() {
     return removed.extent();
   }
@@ -136,6 +164,8 @@ public record Notch(Kind kind, Set<BoardSide> open, Ring removed, List<SawLine> 
       case EDGE_NOTCH -> "notch in the " + sides() + ", " + alongRange + ", " + lengths.apply(across()) + " deep";
       case END_NOTCH -> "notch in the " + sides() + ", " + acrossRange + ", " + lengths.apply(along()) + " deep";
       case CORNER -> "corner out at " + sides() + ", " + lengths.apply(along()) + " along, " + lengths.apply(across()) + " across";
+      case SHAPED_END -> sides(true) + " sawn to shape over the whole width, " + lengths.apply(along()) + " at the most";
+      case SHAPED_EDGE -> sides(false) + " sawn to shape over the whole length, " + lengths.apply(across()) + " at the most";
       case SLANT -> sides(true) + " sawn at a slant, " + slant();
       case TAPER -> "tapered at the " + sides(false) + ", " + slant();
       case HOLE -> "cut-out, " + alongRange + ", " + acrossRange;

@@ -102,7 +102,8 @@ public final class PieceNotches {
     boolean straight = chain.size() == 2;
     boolean across = Math.abs(from.yNanometres() - to.yNanometres()) == sides.width();
     boolean along = Math.abs(from.xNanometres() - to.xNanometres()) == sides.length();
-    return straight && across ? Notch.Kind.SLANT : straight && along ? Notch.Kind.TAPER : Notch.Kind.CORNER;
+    return across ? straight ? Notch.Kind.SLANT : Notch.Kind.SHAPED_END
+        : along ? straight ? Notch.Kind.TAPER : Notch.Kind.SHAPED_EDGE : Notch.Kind.CORNER;
   }
 
   private static List<SawLine> lines(List<Point> points, boolean closed) {

@@ -36,7 +36,8 @@ public final class PipeHoles {
    * Finds the holes for pipes.
    *
    * @param pipes the pipes, in the frame of the boards; not null
-   * @param pieces the pieces as they lie, in the same frame, all those near to the pipes; not null
+   * @param pieces the pieces as they lie, in the same frame: at least all that lie within a hole and a board's width of a
+   *     pipe; not null
    * @param allowance how much wider than the pipe a hole is, not null
    * @param limits how little wood may be left, not null
    * @return the holes in the order of the pipes, with the steps {@code hole-diameter}, {@code wood-between}, {@code wood-to-side} and
@@ -58,28 +59,24 @@ public final class PipeHoles {
 
   private static HoleCut cut(PipeGroup group, List<BoardPiece> pieces, CutOutLimits limits) {
     HoleShape shape = new HoleShape(group.from, group.to, group.width);
-    List<BoardPiece> near = pieces.stream().filter(piece -> isNear(piece, group)).toList();
-    List<BoardPiece> touched = near.stream().filter(piece -> shape.of(piece).getArea() > SQUARE).toList();
+    List<BoardPiece> touched = pieces.stream().filter(piece -> isNear(piece, group) && shape.of(piece).getArea() > SQUARE).toList();
     double covered = touched.stream().mapToDouble(piece -> shape.of(piece).getArea()).sum() / SQUARE;
     if (touched.isEmpty()) {
       return made(group, HoleCut.Way.IN_THE_GAP, List.of(), Optional.empty(), Optional.empty());
     }
     Point middle = group.middle();
     Optional<BoardPiece> holder = touched.stream().filter(piece -> BoardReach.isOn(middle, piece)).findFirst();
-    List<BoardReach> sides = holder.map(piece -> BoardReach.of(middle, piece, near)).orElse(List.of());
+    List<BoardReach> sides = holder.map(piece -> BoardReach.of(middle, piece, pieces)).orElse(List.of());
     boolean whole = covered > shape.area() - 1;
     if (whole && touched.size() == 1) {
       return inOneBoard(group, shape, touched.get(0), sides, limits);
     }
-    Optional<BoardReach> to = whole ? nearestWithin(sides, true, group) : BoardReach.nearest(sides, false);
+    // A joint through the very middle leaves each board half a hole; no straight sides are needed.
+    Optional<BoardReach> to = whole ? BoardReach.nearestTo(sides, touched).filter(side -> side.distance() > 1000)
+        : BoardReach.nearestGap(sides);
     List<HoleInPiece> parts = touched.stream()
         .map(piece -> part(group, shape, piece, holder.filter(piece::equals).isPresent() ? to : Optional.empty(), holder)).toList();
     return made(group, whole ? HoleCut.Way.SHARED : HoleCut.Way.OPEN_NOTCH, parts, Optional.empty(), Optional.empty());
-  }
-
-  /** The joint that runs through the hole, if it is not through its middle. */
-  private static Optional<BoardReach> nearestWithin(List<BoardReach> sides, boolean joint, PipeGroup group) {
-    return BoardReach.nearest(sides, joint).filter(side -> side.distance() > 1000);
   }
 
   private static boolean isNear(BoardPiece piece, PipeGroup group) {
@@ -95,11 +92,11 @@ public final class PipeHoles {
     Length wood = Length.ofNanometres((long) StrictMath.floor(shape.wood(piece)));
     BoardReach nearest = sides.stream().min(Comparator.comparingDouble(BoardReach::distance)).orElseThrow();
     if (wood.compareTo(limits.leastWood()) < 0) {
-      HoleCut.Way way = nearest.joint() ? HoleCut.Way.OPEN_TO_JOINT : HoleCut.Way.OPEN_NOTCH;
+      HoleCut.Way way = nearest.isJoint() ? HoleCut.Way.OPEN_TO_JOINT : HoleCut.Way.OPEN_NOTCH;
       return made(group, way, List.of(part(group, shape, piece, Optional.of(nearest), Optional.of(piece))), Optional.empty(),
           Optional.of(wood));
     }
-    BoardReach behind = BoardReach.nearest(sides, false).filter(side -> side.distance() <= piece.width().toNanometres()).orElse(nearest);
+    BoardReach behind = BoardReach.nearestGap(sides).filter(side -> side.distance() <= piece.width().toNanometres()).orElse(nearest);
     HoleInPiece hole = part(group, shape, piece, Optional.empty(), Optional.of(piece));
     Point middle = group.middle();
     long x = middle.xNanometres() - piece.origin().xNanometres();

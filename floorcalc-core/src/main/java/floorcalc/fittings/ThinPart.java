@@ -15,9 +15,18 @@ import java.util.Optional;
  * @param fromStartEnd where it begins along the board, from the start end; not null
  * @param fromStartEdge where it begins across the board, from the start edge; not null
  * @param side the side of the board that it lies along, empty if notches lie on both sides of it; not null
+ * @param beyond what lies beyond that side, not null
  */
 public record ThinPart(String piece, Kind kind, Run run, Length width, Length length, Length fromStartEnd, Length fromStartEdge,
-    Optional<BoardSide> side) {
+    Optional<BoardSide> side, Beyond beyond) {
+  /** What lies beyond the side of the board that a thin part lies along. */
+  public enum Beyond {
+    /** Another board: the row line or the joint could lie elsewhere. */
+    BOARD,
+    /** The gap: the floor itself is as narrow there. */
+    GAP
+  }
+
   /** How a thin part hangs on the board. */
   public enum Kind {
     /** Free at one end: it snaps off. */
@@ -44,6 +53,7 @@ public record ThinPart(String piece, Kind kind, Run run, Length width, Length le
     Objects.requireNonNull(fromStartEnd, "fromStartEnd");
     Objects.requireNonNull(fromStartEdge, "fromStartEdge");
     Objects.requireNonNull(side, "side");
+    Objects.requireNonNull(beyond, "beyond");
   }
 
   /**
@@ -54,6 +64,9 @@ public record ThinPart(String piece, Kind kind, Run run, Length width, Length le
    */
   public String advice(Length leastTongue) {
     Length more = leastTongue.minus(width);
+    if (beyond == Beyond.GAP) {
+      return "the floor is no wider there, whatever the layout: lay the part as a piece of its own, or leave it out and cover the place";
+    }
     if (run == Run.ALONG) {
       String to = side.map(s -> s == BoardSide.START_EDGE ? " away from the starting wall to put a row line on the notch, or by "
           + more + " towards it to leave " + leastTongue : " towards the starting wall to put a row line on the notch, or by " + more

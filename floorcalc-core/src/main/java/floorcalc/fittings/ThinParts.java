@@ -23,30 +23,39 @@ import java.util.Set;
  * <p>
  * The piece is looked at along the board and across it. A part counts only if a notch or a hole lies beside it and a wider part of
  * the same piece at one end or at both: a strip that is narrow from end to end is the row rule's matter, a slant or a taper that
- * comes to a point is that of {@link floorcalc.rows.EndCut}. A cut is a notch, not a taper or a slant, if its saw lines turn inwards
- * by 45 degrees and more in all.
+ * comes to a point is that of {@link floorcalc.rows.EndCut}. Which cuts are notches, {@link Notch#turnsInwards()} says.
  */
 public final class ThinParts {
-  /** What saw lines turn inwards in all, in degrees, from which on they are a notch and not a bent taper. */
-  private static final double NOTCH_TURN = 45;
   private static final double CRUMB = 1000;
 
   private ThinParts() {}
+
+  /**
+   * Finds the thin parts of a piece that other boards lie all round.
+   *
+   * @param shape the piece with its notches, not null
+   * @param limits how narrow is thin, not null
+   * @return the parts, as {@link #of(PieceNotches, CutOutLimits, Set)} gives them; not null
+   */
+  public static Calculated<List<ThinPart>> of(PieceNotches shape, CutOutLimits limits) {
+    return of(shape, limits, Set.of());
+  }
 
   /**
    * Finds the thin parts of a piece.
    *
    * @param shape the piece with its notches, not null
    * @param limits how narrow is thin, not null
+   * @param atGap the sides of the piece that face the gap, not null
    * @return the parts, those along the board first; with a step {@code missing-width} and a finding {@code thin-tongue} or
    *     {@code thin-bridge} for each; not null
    */
-  public static Calculated<List<ThinPart>> of(PieceNotches shape, CutOutLimits limits) {
+  public static Calculated<List<ThinPart>> of(PieceNotches shape, CutOutLimits limits, Set<BoardSide> atGap) {
     List<ThinPart> parts = new ArrayList<>();
-    if (limits.leastTongue().isPositive() && shape.notches().stream().anyMatch(ThinParts::isNotch)) {
+    if (limits.leastTongue().isPositive() && shape.notches().stream().anyMatch(Notch::turnsInwards)) {
       for (ThinPart.Run run : ThinPart.Run.values()) {
         for (Thin thin : CrossSections.thin(edges(shape, run), limits.leastTongue().toNanometres())) {
-          part(shape, run, thin).ifPresent(parts::add);
+          part(shape, run, thin, atGap).ifPresent(parts::add);
         }
       }
     }
@@ -63,7 +72,7 @@ public final class ThinParts {
     return Calculated.of(List.copyOf(parts), steps, findings);
   }
 
-  private static Optional<ThinPart> part(PieceNotches shape, ThinPart.Run run, Thin thin) {
+  private static Optional<ThinPart> part(PieceNotches shape, ThinPart.Run run, Thin thin, Set<BoardSide> atGap) {
     double length = thin.to() - thin.from();
     boolean isTongue = thin.wideBefore() != thin.wideAfter();
     boolean counts = thin.notch() && (thin.wideBefore() || thin.wideAfter()) && thin.width() > CRUMB && length > thin.width();
@@ -76,35 +85,16 @@ public final class ThinParts {
         : thin.high() >= most - CRUMB ? Optional.of(along ? BoardSide.FAR_EDGE : BoardSide.FAR_END) : Optional.empty();
     return Optional.of(new ThinPart(shape.piece().name(), isTongue ? ThinPart.Kind.TONGUE : ThinPart.Kind.BRIDGE, run,
         nearest(thin.width()), nearest(length), nearest(along ? thin.from() : thin.low()), nearest(along ? thin.low() : thin.from()),
-        side));
+        side, side.filter(atGap::contains).isPresent() ? ThinPart.Beyond.GAP : ThinPart.Beyond.BOARD));
   }
 
   private static Length nearest(double nanometres) {
     return Length.fromMillimetres(StrictMath.rint(nanometres) / 1e6, RoundingMode.HALF_EVEN);
   }
 
-  /** Whether a cut is a notch or a hole, not a slant or a taper. */
-  private static boolean isNotch(Notch notch) {
-    double turn = notch.kind() == Notch.Kind.HOLE ? 360 : 0;
-    for (int i = 0; i + 1 < notch.sawn().size(); i++) {
-      double inwards = -turn(notch.sawn().get(i), notch.sawn().get(i + 1));
-      turn += Math.max(0, inwards);
-    }
-    return turn >= NOTCH_TURN;
-  }
-
-  /** By how much a saw line turns to the left of the one before, in degrees. */
-  private static double turn(SawLine before, SawLine after) {
-    double ax = before.to().xNanometres() - before.from().xNanometres();
-    double ay = before.to().yNanometres() - before.from().yNanometres();
-    double bx = after.to().xNanometres() - after.from().xNanometres();
-    double by = after.to().yNanometres() - after.from().yNanometres();
-    return StrictMath.toDegrees(StrictMath.atan2(ax * by - ay * bx, ax * bx + ay * by));
-  }
-
   private static List<Edge> edges(PieceNotches shape, ThinPart.Run run) {
     Set<SawLine> ofNotches = new HashSet<>();
-    shape.notches().stream().filter(ThinParts::isNotch).forEach(notch -> ofNotches.addAll(notch.sawn()));
+    shape.notches().stream().filter(Notch::turnsInwards).forEach(notch -> ofNotches.addAll(notch.sawn()));
     List<Ring> rings = new ArrayList<>(List.of(shape.outline()));
     rings.addAll(shape.piece().placedHoles());
     List<Edge> edges = new ArrayList<>();

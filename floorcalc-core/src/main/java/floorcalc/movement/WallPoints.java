@@ -35,7 +35,7 @@ public final class WallPoints {
   }
 
   /** In the frame of the boards. */
-  private static Point middle(Ring shell) {
+  static Point middle(Ring shell) {
     return Point.ofNanometres(Math.floorDiv(least(shell, true) + most(shell, true), 2),
         Math.floorDiv(least(shell, false) + most(shell, false), 2));
   }

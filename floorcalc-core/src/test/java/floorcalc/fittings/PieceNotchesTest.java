@@ -87,6 +87,26 @@ class PieceNotchesTest {
   }
 
   @Test
+  void anEndOrAnEdgeSawnToShape() {
+    assertThat(words(notches("0,0 624,0 592,80 634,185 0,185"))).containsExactly("far end sawn to shape over the whole width, 42 at the"
+        + " most; saw through (624, 0) (592, 80) (634, 185), slants at 68.2 degrees to the edge"); // atan(80 / 32) and atan(105 / 42)
+    assertThat(words(notches("0,0 1000,0 1000,100 600,100 600,120 0,120"))).containsExactly(
+        "corner out at far end and far edge, 400 along, 20 across");
+    assertThat(words(notches("0,20 600,20 600,0 1000,0 1000,100 700,100 0,150"))).containsExactly(
+        "far edge sawn to shape over the whole length, 50 at the most; saw through (1000, 100) (700, 100) (0, 150), slants at 4.1 degrees to"
+            + " the edge", "corner out at start end and start edge, 600 along, 20 across"); // atan(50 / 700) = 4.09
+  }
+
+  /** At a corner of the room the slant and the taper meet in one cut from edge to edge, which turns outwards: nothing reaches round it. */
+  @Test
+  void aCornerOfTheRoomIsNoNotch() {
+    Notch corner = notches("0,0 1000,0 990,120 0,130").value().notches().get(0);
+    assertThat(corner.kind()).isEqualTo(Kind.SHAPED_END);
+    assertThat(corner.turnsInwards()).isFalse();
+    assertThat(notches("0,0 1000,0 1000,185 650,185 620,150 380,150 350,185 0,185").value().notches().get(0).turnsInwards()).isTrue();
+  }
+
+  @Test
   void anArcIsSawnAlongItsChords() {
     String arc = "0,0 1000,0 1000,185 650,185 620,150 580,120 540,110 460,110 420,120 380,150 350,185 0,185";
     Notch notch = notches(arc).value().notches().get(0);

@@ -20,11 +20,11 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** Two rows of 185 mm from a wall at x = -10 and y = -10: row 1 of 1000 + 1200, row 2 of 600 + 1600. */
+/** Three rows of 185 mm, the first from a wall at y = -10: 1000 + 1200, 600 + 1600, 2200 long, from x = 0 with a gap beyond. */
 class PipeHolesTest {
   private static final List<BoardPiece> FLOOR = List.of(BoardPiece.of("1.1", ring("0,0 1000,0 1000,185 0,185")),
       BoardPiece.of("1.2", ring("1000,0 2200,0 2200,185 1000,185")), BoardPiece.of("2.1", ring("0,185 600,185 600,370 0,370")),
-      BoardPiece.of("2.2", ring("600,185 2200,185 2200,370 600,370")));
+      BoardPiece.of("2.2", ring("600,185 2200,185 2200,370 600,370")), BoardPiece.of("3.1", ring("0,370 2200,370 2200,555 0,555")));
 
   private static PipeAt pipe(String name, String x, String y, String diameter) {
     return new PipeAt(name, Point.of(mm(x), mm(y)), mm(diameter));
@@ -158,6 +158,17 @@ class PipeHolesTest {
         .extracting(step -> step.result()).isEqualTo(mm("15"));
     assertThat(cuts.findings()).extracting(Finding::code).contains("pipe-slot");
     assertStepsHold(cuts);
+  }
+
+  /** The joint at 1000 runs through the slot: it is opened to that joint, though the far edge is nearer to its middle. */
+  @Test
+  void aSlotOverAJointIsOpenedToThatJoint() {
+    List<HoleCut> cuts = holes(pipe("flow", "1010", "125", "15"), pipe("return", "1060", "125", "15")).value();
+    assertThat(cuts).singleElement().satisfies(cut -> {
+      assertThat(cut.way()).isEqualTo(Way.SHARED);
+      assertThat(cut.parts().get(1).piece()).isEqualTo("1.2");
+      assertThat(cut.parts().get(1).open()).contains(BoardSide.START_END);
+    });
   }
 
   @Test

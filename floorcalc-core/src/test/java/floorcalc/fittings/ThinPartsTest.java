@@ -7,6 +7,7 @@ import static floorcalc.working.StepChecks.assertStepsHold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import floorcalc.fittings.ThinPart.Beyond;
 import floorcalc.fittings.ThinPart.Kind;
 import floorcalc.fittings.ThinPart.Run;
 import floorcalc.measure.Length;
@@ -15,6 +16,7 @@ import floorcalc.working.Finding;
 import floorcalc.working.Source;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class ThinPartsTest {
@@ -29,7 +31,7 @@ class ThinPartsTest {
   void aTongueAlongTheBoard() {
     Calculated<List<ThinPart>> thin = thin("0,0 690,0 690,163 1000,163 1000,185 0,185");
     assertThat(thin.value()).containsExactly(new ThinPart("a-1.2.3", Kind.TONGUE, Run.ALONG, mm("22"), mm("310"), mm("690"), mm("163"),
-        Optional.of(BoardSide.FAR_EDGE)));
+        Optional.of(BoardSide.FAR_EDGE), Beyond.BOARD));
     assertThat(thin.steps()).singleElement().extracting(step -> step.result()).isEqualTo(mm("28")); // 50 - 22
     assertStepsHold(thin);
     assertThat(thin.findings()).singleElement().extracting(Finding::message).isEqualTo("a tongue 22 mm wide and 310 mm long along the"
@@ -39,14 +41,23 @@ class ThinPartsTest {
     assertThat(thin.findings()).extracting(Finding::code).containsExactly("thin-tongue");
   }
 
+  /** Where the gap lies beyond, no other start line leaves more. */
+  @Test
+  void atTheGapTheFloorIsNoWider() {
+    PieceNotches shape = notches("0,0 690,0 690,163 1000,163 1000,185 0,185").value();
+    assertThat(ThinParts.of(shape, LIMITS, Set.of(BoardSide.FAR_EDGE)).findings()).singleElement().extracting(Finding::message).asString()
+        .endsWith("lay the part as a piece of its own, or leave it out and cover the place");
+    assertThat(ThinParts.of(shape, LIMITS, Set.of(BoardSide.START_EDGE)).value().get(0).beyond()).isEqualTo(Beyond.BOARD);
+  }
+
   /** A notch 30 mm from the start end and 140 mm deep leaves 30 mm of short grain over 140 mm. */
   @Test
   void aTongueAcrossTheBoardAtAnEnd() {
     Calculated<List<ThinPart>> thin = thin("0,0 1000,0 1000,185 190,185 190,45 30,45 30,185 0,185");
     // along, the 45 mm that are left under the notch of 160 mm are a bridge as well: 45 < 50 and 160 > 45
     assertThat(thin.value()).containsExactly(
-        new ThinPart("a-1.2.3", Kind.BRIDGE, Run.ALONG, mm("45"), mm("160"), mm("30"), mm("0"), Optional.of(BoardSide.START_EDGE)),
-        new ThinPart("a-1.2.3", Kind.TONGUE, Run.ACROSS, mm("30"), mm("140"), mm("0"), mm("45"), Optional.of(BoardSide.START_END)));
+        new ThinPart("a-1.2.3", Kind.BRIDGE, Run.ALONG, mm("45"), mm("160"), mm("30"), mm("0"), Optional.of(BoardSide.START_EDGE), Beyond.BOARD),
+        new ThinPart("a-1.2.3", Kind.TONGUE, Run.ACROSS, mm("30"), mm("140"), mm("0"), mm("45"), Optional.of(BoardSide.START_END), Beyond.BOARD));
     assertThat(thin.value().get(1).advice(mm("50"))).isEqualTo("let two pieces meet at the notch: an end joint 30 mm from the start end"
         + " of the piece, or one at least 20 mm farther from the notch");
   }
@@ -56,7 +67,7 @@ class ThinPartsTest {
     Calculated<List<ThinPart>> thin = thin("0,0 300,0 300,80 500,80 500,0 1000,0 1000,185 450,185 450,120 250,120 250,185 0,185");
     // 80 to 120 across where the notches lie side by side, from 300 to 450 along: 40 wide, 150 long
     assertThat(thin.value()).containsExactly(
-        new ThinPart("a-1.2.3", Kind.BRIDGE, Run.ALONG, mm("40"), mm("150"), mm("300"), mm("80"), Optional.empty()));
+        new ThinPart("a-1.2.3", Kind.BRIDGE, Run.ALONG, mm("40"), mm("150"), mm("300"), mm("80"), Optional.empty(), Beyond.BOARD));
     assertThat(thin.findings()).extracting(Finding::code).containsExactly("thin-bridge");
     assertThat(thin.value().get(0).inWords()).isEqualTo("a bridge 40 mm wide and 150 mm long along the board, between notches,"
         + " from 300 mm to 450 mm from the start end");
@@ -80,7 +91,7 @@ class ThinPartsTest {
     Calculated<List<ThinPart>> thin = thin("0,0 300,0 340,100 400,160 420,170 580,170 600,160 660,100 700,0 1000,0 1000,185 0,185");
     // from (340,100) to (400,160) the slope is 1: y is 135 at x = 375; likewise at 625 on the other side
     assertThat(thin.value()).containsExactly(
-        new ThinPart("a-1.2.3", Kind.BRIDGE, Run.ALONG, mm("15"), mm("250"), mm("375"), mm("135"), Optional.of(BoardSide.FAR_EDGE)));
+        new ThinPart("a-1.2.3", Kind.BRIDGE, Run.ALONG, mm("15"), mm("250"), mm("375"), mm("135"), Optional.of(BoardSide.FAR_EDGE), Beyond.BOARD));
   }
 
   @Test

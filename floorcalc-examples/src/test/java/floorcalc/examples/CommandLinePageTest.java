@@ -28,6 +28,7 @@ class CommandLinePageTest {
     assertThat(examplesThatPrintWhatIsShown("command-line.md")).isEqualTo(6);
     assertThat(examplesThatPrintWhatIsShown("irregular-walls.md")).isEqualTo(3);
     assertThat(examplesThatPrintWhatIsShown("start-line.md")).isEqualTo(5);
+    assertThat(examplesThatPrintWhatIsShown("fittings.md")).isEqualTo(2);
   }
 
   private static int examplesThatPrintWhatIsShown(String page) throws IOException {

@@ -28,7 +28,8 @@ public final class ExplainCommand implements Runnable {
     CommandLine line = new CommandLine(new ExplainCommand());
     for (Explaining calculation : new Explaining[] {new ExplainLength(out), new ExplainRows(out), new ExplainDrift(out),
         new ExplainStripRisk(out), new ExplainStartLine(out), new ExplainLayingOrder(out), new ExplainClosure(out), new ExplainBothWays(out),
-        new ExplainRightAngle(out), new ExplainScribe(out), new ExplainTaper(out), new ExplainAngle(out),
+        new ExplainRightAngle(out), new ExplainScribe(out), new ExplainTaper(out), new ExplainAngle(out), new ExplainPipe(out),
+        new ExplainBorder(out),
         new ExplainGap(out), new ExplainJoints(out), new ExplainPacks(out), new ExplainTrims(out),
         new ExplainUnderlay(out), new ExplainSkirting(out), new ExplainCost(out),
         new ExplainMoistureContent(out), new ExplainMovement(out), new ExplainMovementGap(out), new ExplainBreaks(out),

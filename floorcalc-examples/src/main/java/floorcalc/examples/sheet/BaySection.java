@@ -1,6 +1,8 @@
 package floorcalc.examples.sheet;
 
 import floorcalc.drawing.FloorDrawing;
+import floorcalc.finishing.PieceCut;
+import floorcalc.fittings.ThinPart;
 import floorcalc.measure.Length;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
@@ -40,7 +42,9 @@ final class BaySection {
     html.line("</div>");
     parts();
     html.raw("<table class=\"cut\">").raw("<caption>Cut card of ").text(bay.bay())
-        .line(": row by row in laying order</caption>")
+        .line(": row by row in laying order"
+            + (lines.stream().anyMatch(BaySection::isDrawn) ? ". Drawings: face up, along from the start end on the left, across from the"
+                + " start edge, the near one" : "") + "</caption>")
         .columns(figures.inches() ? "15 30 20 29 18 34 40" : "15 32 22 18 15 42 42")
         .heads(List.of("Row", "Piece", "Board", "Length", "Width", "Saw", "What is left"));
     int row = 0;
@@ -90,7 +94,7 @@ final class BaySection {
     }
     html.line("<tbody>");
     List<List<CutLine>> groups = groups(lines);
-    long height = groups.size() + groups.stream().filter(group -> corners(group.get(0))).count();
+    long height = groups.size() + groups.stream().filter(group -> isDrawn(group.get(0))).count();
     int runs = lines.get(lines.size() - 1).piece().run();
     for (int i = 0; i < groups.size(); i++) {
       List<CutLine> group = groups.get(i);
@@ -107,16 +111,26 @@ final class BaySection {
         sawn(run, group);
       }
       html.line("</tr>");
-      if (corners(group.get(0))) {
-        html.raw("<tr><td colspan=\"6\"><em>").text(corners(group.get(0).shape().orElseThrow())).line("</em></td></tr>");
+      if (isDrawn(group.get(0))) {
+        drawn(group.get(0).cut().orElseThrow());
       }
     }
     html.line("</tbody>");
   }
 
-  /** Whether a piece needs its corners listed. */
-  private static boolean corners(CutLine line) {
-    return line.shape().isPresent() && line.shape().get().taper().isEmpty() && line.shape().get().slant().isEmpty();
+  /** Whether a piece is drawn: one with a notch or a hole, not one that is no more than slanted or tapered. */
+  private static boolean isDrawn(CutLine line) {
+    boolean plain = line.shape().isEmpty() || line.shape().get().taper().isPresent() || line.shape().get().slant().isPresent();
+    return line.cut().isPresent() && (!plain || line.isDrilled() || !line.piece().holes().isEmpty());
+  }
+
+  private void drawn(PieceCut cut) {
+    html.raw("<tr><td colspan=\"6\" class=\"drawn\">").raw(NotchFigure.of(figures, cut)).raw("<ul>");
+    cut.inWords(figures::plain).forEach(words -> html.element("li", words));
+    for (ThinPart part : cut.thin()) {
+      html.raw("<li><b>May break:</b> ").text(figures.inWords(part.inWords())).raw("</li>");
+    }
+    html.line("</ul></td></tr>");
   }
 
   /** Boards that follow each other in a run, whole or ripped alike, stand in one line. */
@@ -142,7 +156,7 @@ final class BaySection {
   /** Whether a line is a new board that is ripped from end to end, with nothing kept of it. */
   private static boolean isRipped(CutLine line) {
     return line.piece().kind() == PieceKind.FULL && line.opens() && line.shape().isEmpty() && line.piece().holes().isEmpty()
-        && line.length().equals(line.boardLength()) && line.rests().stream().allMatch(rest -> rest.keptFor().isEmpty());
+        && !line.isDrilled() && line.length().equals(line.boardLength()) && line.rests().stream().allMatch(rest -> rest.keptFor().isEmpty());
   }
 
   private void wholeBoards(String run, List<CutLine> group) {
@@ -176,13 +190,13 @@ final class BaySection {
     html.raw("<td>").text(run + (one ? kind(line.piece().kind()) : group.size() + " whole lengths")).raw(" <small>")
         .text(one ? number : number + " to " + number(group.get(group.size() - 1).piece().piece())).raw("</small>");
     line.shape().map(this::shape).ifPresent(shape -> html.raw("<br/><em>").text(shape).raw("</em>"));
-    if (!line.piece().holes().isEmpty()) {
-      html.raw("<br/><em>with a cut-out, see the drawing</em>");
+    if (!line.piece().holes().isEmpty() || line.isDrilled()) {
+      html.raw("<br/><em>with a hole, see below</em>");
     }
     html.raw("</td>").element("td class=\"no\"", (line.opens() ? "new " : "rest of ") + numbers(group))
         .element("td class=\"key\"", figures.bare(line.length()))
         .element("td class=\"key\"", line.width().equals(line.boardWidth()) ? "full" : figures.bare(line.width()))
-        .element("td", isAsKept(line) ? "nothing, it is as kept" : saw(line)).element("td", (one || line.rests().isEmpty() ? "" : "of each ") + left(line));
+        .element("td", isAsKept(line) ? "nothing, it is as kept" : saw(line).isEmpty() && isDrawn(line) ? "to the drawing" : saw(line)).element("td", (one || line.rests().isEmpty() ? "" : "of each ") + left(line));
   }
 
   private static String kind(PieceKind kind) {
@@ -211,17 +225,11 @@ final class BaySection {
     return "to shape, see below";
   }
 
-  private String corners(PieceShape shape) {
-    return "corners from near left, along and across: " + shape.corners().stream()
-        .map(corner -> "(" + figures.plain(corner.x()) + ", " + figures.plain(corner.y()) + ")")
-        .collect(Collectors.joining(" "));
-  }
-
   /** Whether a piece is the last rest that was kept for it, just as it is. */
   private boolean isAsKept(CutLine line) {
     Rest rest = kept.get(line.piece().piece());
     return rest != null && !line.opens() && line.shape().isEmpty() && line.piece().holes().isEmpty()
-        && rest.length().equals(line.length()) && rest.width().equals(line.width());
+        && !line.isDrilled() && rest.length().equals(line.length()) && rest.width().equals(line.width());
   }
 
   /** Which part of the board the piece is, and by that which of its ends and edges are sawn. */

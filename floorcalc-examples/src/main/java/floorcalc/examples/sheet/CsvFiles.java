@@ -34,7 +34,8 @@ public final class CsvFiles {
   public static byte[] cutCard(CutCard card) {
     return table(List.of("bay", "row", "run", "piece", "kind", "board", "board_length_mm", "opens_board",
         "cut_length_mm", "rip_width_mm", "board_end", "keeps_edge", "along_from_mm", "along_to_mm", "across_from_mm",
-        "across_to_mm", "corners_mm", "rest_mm", "rest_kept_for"),
+        "across_to_mm", "corners_mm", "rest_mm", "rest_kept_for",
+        "cut_out_mm"),
         printer -> {
           for (CutLine line : card.lines()) {
             piece(printer, line);
@@ -52,7 +53,8 @@ public final class CsvFiles {
         line.rests().stream().map(rest -> mm(rest.length()) + " x " + mm(rest.width()))
             .collect(Collectors.joining("; ")),
         text(line.rests().stream().map(rest -> rest.keptFor().isEmpty() ? "over" : String.join(" ", rest.keptFor()))
-            .collect(Collectors.joining("; "))));
+            .collect(Collectors.joining("; "))),
+        text(line.cut().map(cut -> String.join("; ", cut.inWords(CsvFiles::mm))).orElse("")));
   }
 
   private static String corners(PieceShape shape) {

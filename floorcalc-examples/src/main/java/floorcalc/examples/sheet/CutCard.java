@@ -1,6 +1,8 @@
 package floorcalc.examples.sheet;
 
 import floorcalc.boards.BoardGoods;
+import floorcalc.finishing.CutOuts;
+import floorcalc.finishing.PieceCut;
 import floorcalc.measure.Length;
 import floorcalc.plan.Bay;
 import floorcalc.plan.FloorJob;
@@ -13,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The cut card of a plan: each piece in laying order, what to cut it from and what to keep. Immutable. */
 public final class CutCard {
@@ -41,6 +44,8 @@ public final class CutCard {
     Map<Integer, Rests> inHand = new HashMap<>();
     Map<Integer, Integer> cutSoFar = new HashMap<>();
     List<CutLine> lines = new ArrayList<>();
+    Map<String, PieceCut> cuts = new HashMap<>();
+    CutOuts.of(job, plan).value().pieces().forEach(cut -> cuts.put(cut.piece(), cut));
     BoardGoods goods = job.board();
     Length kerf = job.rules().value(LayingRules.SAW_KERF);
     forEach(plan, (bay, row, piece) -> {
@@ -51,7 +56,7 @@ public final class CutCard {
       List<Rest> rests = inHand.computeIfAbsent(board, none -> new Rests(length, goods.laidPitch(), kerf))
           .cut(piece.from(), ofBoard.subList(place, ofBoard.size()));
       lines.add(new CutLine(bay, row.row(), piece, length, goods.laidPitch(), place == 1, PieceShape.of(bay, piece),
-          rests));
+          rests, Optional.ofNullable(cuts.get(piece.piece()))));
     });
     return new CutCard(List.copyOf(lines));
   }

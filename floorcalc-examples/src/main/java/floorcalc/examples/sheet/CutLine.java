@@ -1,5 +1,6 @@
 package floorcalc.examples.sheet;
 
+import floorcalc.finishing.PieceCut;
 import floorcalc.measure.Length;
 import floorcalc.plan.Bay;
 import floorcalc.plan.LaidPiece;
@@ -21,9 +22,10 @@ import java.util.Optional;
  * @param shape the corners of the piece, if it is not a rectangle, from the near left corner of its rectangle
  * @param rests what is left of the board beside this piece and the pieces cut before, longest first;
  *     not null
+ * @param cut what is cut out of its rectangle and for pipes, if anything is; not null
  */
 public record CutLine(Bay bay, int row, LaidPiece piece, Length boardLength, Length boardWidth, boolean opens,
-    Optional<PieceShape> shape, List<Rest> rests) {
+    Optional<PieceShape> shape, List<Rest> rests, Optional<PieceCut> cut) {
   /** Checks that no part is null and copies the list. */
   public CutLine {
     Objects.requireNonNull(bay, "bay");
@@ -32,6 +34,7 @@ public record CutLine(Bay bay, int row, LaidPiece piece, Length boardLength, Len
     Objects.requireNonNull(boardWidth, "boardWidth");
     Objects.requireNonNull(shape, "shape");
     rests = List.copyOf(rests);
+    Objects.requireNonNull(cut, "cut");
   }
 
   /**
@@ -58,8 +61,17 @@ public record CutLine(Bay bay, int row, LaidPiece piece, Length boardLength, Len
    * @return true if nothing is sawn
    */
   public boolean isWholeBoard() {
-    return piece.kind() == PieceKind.FULL && shape.isEmpty() && piece.holes().isEmpty()
+    return piece.kind() == PieceKind.FULL && shape.isEmpty() && piece.holes().isEmpty() && !isDrilled()
         && length().equals(boardLength) && width().equals(boardWidth);
+  }
+
+  /**
+   * Tells whether a hole for a pipe is bored in it.
+   *
+   * @return true if a pipe comes through it
+   */
+  public boolean isDrilled() {
+    return cut.isPresent() && !cut.get().holes().isEmpty();
   }
 
   /**

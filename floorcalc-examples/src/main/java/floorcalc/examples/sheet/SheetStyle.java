@@ -60,6 +60,8 @@ final class SheetStyle {
       .cut tbody { border-bottom: .4mm solid #000; break-inside: avoid; }
       .cut tbody tr td { border-bottom: .1mm solid #aaa; padding-top: .4mm; padding-bottom: .4mm; line-height: 1.2; }
       .cut tbody tr:last-child td { border-bottom: .4mm solid #000; }
+      .cut .drawn svg { display: block; max-width: 100%; height: auto; margin: 1mm 0; }
+      .cut .drawn ul { margin: 0 0 1.5mm; padding-left: 4mm; font-size: 9.5pt; }
       .keep { break-inside: avoid; }
       .cut th[scope=rowgroup] { font-size: 15pt; line-height: 1; font-weight: bold; border-bottom: 0; white-space: nowrap; }
       .cut .key { font-size: 12pt; font-weight: bold; }

@@ -31,16 +31,19 @@ class CsvFilesTest {
         StandardCharsets.UTF_8);
     assertThat(csv.split("\r\n")).containsExactly(
         "bay,row,run,piece,kind,board,board_length_mm,opens_board,cut_length_mm,rip_width_mm,board_end,keeps_edge,"
-            + "along_from_mm,along_to_mm,across_from_mm,across_to_mm,corners_mm,rest_mm,rest_kept_for",
+            + "along_from_mm,along_to_mm,across_from_mm,across_to_mm,corners_mm,rest_mm,rest_kept_for,cut_out_mm",
         "hall-1,1,1,hall-1.1.1,start,1,2200,yes,1000,185,right end,both edges,1200,2200,0,185,,1197 x 185,"
-            + "hall-1.2.1 hall-1.2.2",
-        "hall-1,1,1,hall-1.1.2,full,2,2200,yes,2200,185,whole length,both edges,0,2200,0,185,,,",
+            + "hall-1.2.1 hall-1.2.2,",
+        "hall-1,1,1,hall-1.1.2,full,2,2200,yes,2200,185,whole length,both edges,0,2200,0,185,,,,",
         "hall-1,1,1,hall-1.1.3,end,3,2200,yes,1800,185,left end,both edges,0,1800,0,185,"
-            + "0 0; 1800 0; 1790 185; 0 185,397 x 185,over",
+            + "0 0; 1800 0; 1790 185; 0 185,397 x 185,over,"
+            + "\"far end sawn at a slant, 86.9 degrees to the edge; saw through (1800, 0) (1790, 185)\"",
         "hall-1,2,1,hall-1.2.1,single,1,2200,no,1000,95,left end,near edge,0,1000,0,95,"
-            + "0 0; 1000 0; 1000 90; 0 95,1000 x 87; 194 x 185,hall-1.2.2; over",
+            + "0 0; 1000 0; 1000 90; 0 95,1000 x 87; 194 x 185,hall-1.2.2; over,"
+            + "\"tapered at the far edge, 0.3 degrees to the edge; saw through (1000, 90) (0, 95)\"",
         "hall-1,2,2,hall-1.2.2,single,1,2200,no,100,87,middle,far edge,100,200,98,185,"
-            + "0 0; 100 0; 100 95; 50 95; 50 55; 0 55,797 x 87; 97 x 87,over; over");
+            + "0 0; 100 0; 100 95; 50 95; 50 55; 0 55,797 x 87; 97 x 87,over; over,"
+            + "\"corner out at start end and far edge, 50 along, 40 across\"");
   }
 
   @Test
