@@ -52,7 +52,7 @@ public record HoleInPiece(String piece, Length fromStartEnd, Length fromStartEdg
    * @return for example {@code "hole 42 wide, its middle 310 from the start end and 64 from the start edge"}, not null
    */
   public String inWords(Function<Length, String> lengths) {
-    String name = isSlot() ? "slot " : holdsMiddle ? "hole " : "part of a hole ";
+    String name = (holdsMiddle ? "" : "part of a ") + (isSlot() ? "slot " : "hole ");
     String place = isSlot()
         ? ", from " + middle(fromStartEnd, fromStartEdge, lengths) + " to "
             + middle(fromStartEnd.plus(along), fromStartEdge.plus(across), lengths)

@@ -8,6 +8,7 @@ import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
@@ -22,7 +23,8 @@ final class NotchFigure {
   private static final double LEFT = 4;
   private static final double TOP = 3;
   private static final double FONT = 3.4;
-  private static final double DIGIT = 0.62 * FONT;
+  private static final double DIGIT = 0.6 * FONT;
+  private static final double BETWEEN = 1.6;
   /** A curve is told by its ends and its deepest place; its points stand in words. */
   private static final int LABELLED = 4;
 
@@ -165,56 +167,54 @@ final class NotchFigure {
   /** Figures below the board, each with a line to its place; they stand upright where there are too many to lie side by side. */
   private double alongFigures(double bottom) {
     List<Length> labels = new ArrayList<>(alongLabels);
-    double widest = labels.stream().mapToInt(label -> figures.plain(label).length()).max().orElse(0) * DIGIT;
-    boolean lying = labels.size() * (widest + 1.5) < MOST;
-    double[] at = spread(labels.stream().mapToDouble(this::x).toArray(), lying ? widest + 1.5 : FONT + .6);
-    double least = lying ? widest / 2 : FONT;
+    double[] widths = labels.stream().mapToDouble(this::width).toArray();
+    boolean lying = Arrays.stream(widths).sum() + widths.length * BETWEEN < MOST;
+    double[] half = lying ? Arrays.stream(widths).map(width -> width / 2).toArray() : labels.stream().mapToDouble(label -> FONT / 2).toArray();
+    double[] at = spread(labels.stream().mapToDouble(this::x).toArray(), half, lying ? BETWEEN : .6);
     for (int i = 0; i < at.length; i++) {
-      at[i] = Math.max(at[i], i == 0 ? least : at[i - 1] + (lying ? widest + 1.5 : FONT + .6));
-    }
-    widestAlong = at[at.length - 1] + least + 1;
-    for (int i = 0; i < at.length; i++) {
+      at[i] = Math.max(at[i], i == 0 ? half[0] : at[i - 1] + half[i - 1] + half[i] + (lying ? BETWEEN : .6));
       leader(x(labels.get(i)), bottom, x(labels.get(i)), bottom + 1.5);
       leader(x(labels.get(i)), bottom + 1.5, at[i], bottom + 5);
       String turned = lying ? "" : String.format(Locale.ROOT, " transform=\"rotate(-90 %s %s)\"", number(at[i] + FONT / 3),
           number(bottom + 6));
       text(at[i] + (lying ? 0 : FONT / 3), bottom + (lying ? 8.4 : 6), lying ? "middle" : "end", turned, figures.plain(labels.get(i)));
     }
-    return bottom + (lying ? 10 : 8 + widest);
+    widestAlong = at[at.length - 1] + half[half.length - 1] + 1;
+    return bottom + (lying ? 10 : 8 + Arrays.stream(widths).max().orElse(0));
+  }
+
+  /** The width of a figure, on the safe side. */
+  private double width(Length label) {
+    return figures.plain(label).length() * DIGIT;
   }
 
   /** Figures on the right of the board. */
   private double acrossFigures(double right) {
     List<Length> labels = new ArrayList<>(acrossLabels);
-    double widest = labels.stream().mapToInt(label -> figures.plain(label).length()).max().orElse(0) * DIGIT;
-    double[] at = spread(labels.stream().mapToDouble(label -> -y(label)).toArray(), FONT + .4);
+    double[] half = labels.stream().mapToDouble(label -> FONT / 2).toArray();
+    double[] at = spread(labels.stream().mapToDouble(label -> -y(label)).toArray(), half, .4);
     for (int i = 0; i < at.length; i++) {
       leader(right, y(labels.get(i)), right + 1.5, y(labels.get(i)));
       leader(right + 1.5, y(labels.get(i)), right + 5, -at[i]);
       text(right + 5.6, -at[i] + FONT / 3, "start", "", figures.plain(labels.get(i)));
     }
-    return right + 8 + widest;
+    return right + 8 + labels.stream().mapToDouble(this::width).max().orElse(0);
   }
 
-  /** Moves rising places apart so that each is as far from the next as asked, each group about its middle. */
-  private static double[] spread(double[] wanted, double apart) {
+  /** Moves rising places apart so that figures of some half widths keep a distance, each group about its middle. */
+  private static double[] spread(double[] wanted, double[] half, double between) {
     double[] at = wanted.clone();
-    for (int pass = 0; pass < 200; pass++) {
-      boolean moved = false;
+    boolean moved = true;
+    for (int pass = 0; moved && pass < 500; pass++) {
+      moved = false;
       for (int i = 1; i < at.length; i++) {
-        double lack = apart - (at[i] - at[i - 1]);
+        double lack = half[i - 1] + half[i] + between - (at[i] - at[i - 1]);
         if (lack > 1e-3) {
           at[i - 1] -= lack / 2;
           at[i] += lack / 2;
           moved = true;
         }
       }
-      if (!moved) {
-        break;
-      }
-    }
-    for (int i = 1; i < at.length; i++) {
-      at[i] = Math.max(at[i], at[i - 1] + apart);
     }
     return at;
   }

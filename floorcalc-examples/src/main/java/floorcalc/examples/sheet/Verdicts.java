@@ -43,7 +43,7 @@ final class Verdicts {
       if (isFailure(finding) && !MeasuredSection.isHere(finding.code())) {
         html.raw("<p class=\"stop\"><b>" + (finding.severity() == Severity.SERIOUS ? "Do not lay it like this" : "Look here")
             + ".</b> ");
-        html.text(finding.message().contains(finding.where()) ? finding.message() : finding.where() + ": " + finding.message()).raw(" <small>").text(finding.source().toString()).line("</small></p>");
+        html.text(figures.inWords(finding.message().contains(finding.where()) ? finding.message() : finding.where() + ": " + finding.message())).raw(" <small>").text(finding.source().toString()).line("</small></p>");
       }
     }
   }
@@ -55,7 +55,7 @@ final class Verdicts {
     }
     html.raw("<div class=\"open\"><p><b>Good to know:</b></p><ul>");
     for (Finding note : notes) {
-      html.raw("<li>").text(note.where().isEmpty() ? note.message() : note.where() + ": " + note.message())
+      html.raw("<li>").text(figures.inWords(note.where().isEmpty() ? note.message() : note.where() + ": " + note.message()))
           .raw(" <small>").text(note.source().toString()).raw("</small></li>");
     }
     html.line("</ul></div>");
