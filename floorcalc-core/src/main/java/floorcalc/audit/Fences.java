@@ -33,9 +33,6 @@ final class Fences {
   /** How far the edge along the fence may reach beyond the fence's start and end. */
   double[] beyondStart = new double[0];
   double[] beyondEnd = new double[0];
-  /** From where to where along the fence there is floor: a break may run on beyond the floor. */
-  double[] floorFrom = new double[0];
-  double[] floorTo = new double[0];
   String[] name = new String[0];
   /** The fences that are walls come first. */
   int walls;
@@ -93,37 +90,12 @@ final class Fences {
     double by0 = line.line().to().yNanometres() - originY;
     double half = line.gap().toNanometres() / 2.0;
     String itsName = "break " + (number + 1);
-    int only = add(ax0, ay0, bx0, by0, half, itsName);
-    double before = runOn(only, ax0, ay0);
-    double after = runOn(only, bx0, by0);
-    size = only;
-    double startX = ax0 - before * ux[only];
-    double startY = ay0 - before * uy[only];
-    double endX = bx0 + after * ux[only];
-    double endY = by0 + after * uy[only];
-    int there = add(startX, startY, endX, endY, half, itsName);
-    int back = add(endX, endY, startX, startY, half, itsName);
-    floorFrom[there] = before;
-    floorTo[there] = length[there] - after;
-    floorFrom[back] = after;
-    floorTo[back] = length[back] - before;
+    add(ax0, ay0, bx0, by0, half, itsName);
+    add(bx0, by0, ax0, ay0, half, itsName);
     farthest = Math.max(farthest, half);
   }
 
-  /** How far the strip of a break goes on past an end on a slanting wall, until both its corners are as near to the wall as the floor is. */
-  private double runOn(int line, double x, double y) {
-    double most = 0;
-    for (int wall = 0; wall < walls; wall++) {
-      double sine = Math.abs(ux[line] * uy[wall] - uy[line] * ux[wall]);
-      if (distanceTo(wall, x, y) <= BayFrame.ROUNDING && sine > 1e-3) {
-        double cosine = Math.abs(ux[line] * ux[wall] + uy[line] * uy[wall]);
-        most = Math.max(most, (distance[line] * cosine - distance[wall]) / sine);
-      }
-    }
-    return most;
-  }
-
-  /** A break wider than two gaps ends square where its line ends, if its line goes on as a wall. */
+  /** A break wider than two gaps ends square where its line ends: its end may border on the floor. */
   private void addEndOfBreak(int line) {
     double half = distance[line];
     double x = bx[line];
@@ -147,8 +119,6 @@ final class Fences {
     distance[size] = itsDistance;
     beyondStart[size] = ALONG;
     beyondEnd[size] = ALONG;
-    floorFrom[size] = 0;
-    floorTo[size] = length[size];
     name[size] = itsName;
     return size++;
   }
@@ -164,8 +134,6 @@ final class Fences {
     distance = Arrays.copyOf(distance, room);
     beyondStart = Arrays.copyOf(beyondStart, room);
     beyondEnd = Arrays.copyOf(beyondEnd, room);
-    floorFrom = Arrays.copyOf(floorFrom, room);
-    floorTo = Arrays.copyOf(floorTo, room);
     name = Arrays.copyOf(name, room);
   }
 

@@ -256,7 +256,7 @@ final class GapCheck {
       }
       Spans taken = along[wall];
       InTheWay.of(fences, bands, wall, WIDER).addTo(taken);
-      double[] free = taken.longestGap(fences.floorFrom[wall], fences.floorTo[wall]);
+      double[] free = taken.longestGap(0, fences.length[wall]);
       if (free[1] - free[0] > MISSED) {
         missing = true;
         if (none) {

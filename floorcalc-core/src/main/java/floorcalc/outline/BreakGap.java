@@ -16,17 +16,13 @@ import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
  * The gaps of expansion breaks: a strip either side of each break's middle line, taken off the floor that the expansion gap
  * leaves. What remains falls apart into bays.
  * <p>
- * Where a break is wider than two expansion gaps and meets a wall at a slant, its strip runs on until it has passed the edge of the floor
- * on both sides. Corners are rounded to the nearest nanometre, those of strips along x or y need no rounding; floor no more than a
+ * A strip ends square where its middle line ends. If it is no wider than two expansion gaps, its end lies off the floor; a wider one
+ * steps back from a wall that goes on in its line, or meets it at a slant. Corners are rounded to the nearest nanometre, those of strips along x or y need no rounding; floor no more than a
  * micrometre wide counts as swallowed, as it does with {@link ExpansionGap}. Stateless and thread-safe.
  */
 public final class BreakGap {
   private static final PrecisionModel WHOLE = new PrecisionModel(1);
   private static final GeometryFactory FACTORY = new GeometryFactory(WHOLE);
-  /** An end this near to a wall, in nanometres, is on it. */
-  private static final double ON_WALL = 2;
-  /** A wall at less than this sine to a break runs along with it. */
-  private static final double ALONG = 1e-3;
 
   private final ExpansionGap floor;
   private final double half;
@@ -84,44 +80,13 @@ public final class BreakGap {
     double length = Math.sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay));
     double ux = (bx - ax) / length;
     double uy = (by - ay) / length;
-    double before = runOn(ax, ay, ux, uy);
-    double after = runOn(bx, by, ux, uy);
-    double fromX = ax - before * ux;
-    double fromY = ay - before * uy;
-    double toX = bx + after * ux;
-    double toY = by + after * uy;
-    Coordinate[] corners = {place(fromX + half * uy, fromY - half * ux), place(toX + half * uy, toY - half * ux),
-        place(toX - half * uy, toY + half * ux), place(fromX - half * uy, fromY + half * ux),
-        place(fromX + half * uy, fromY - half * ux)};
+    Coordinate[] corners = {place(ax + half * uy, ay - half * ux), place(bx + half * uy, by - half * ux),
+        place(bx - half * uy, by + half * ux), place(ax - half * uy, ay + half * ux), place(ax + half * uy, ay - half * ux)};
     return FACTORY.createPolygon(corners);
   }
 
   private static Coordinate place(double x, double y) {
     return new Coordinate(Math.rint(x), Math.rint(y));
-  }
-
-  /** How far a strip must run on past an end so that both its corners there are off the floor. */
-  private double runOn(double x, double y, double ux, double uy) {
-    double most = 0;
-    double gap = floor.gap().toNanometres();
-    for (Ring ring : floor.room().rings()) {
-      for (int i = 0; i < ring.size(); i++) {
-        int next = (i + 1) % ring.size();
-        double wx = ring.x(i) - originX;
-        double wy = ring.y(i) - originY;
-        double dx = (double) ring.x(next) - ring.x(i);
-        double dy = (double) ring.y(next) - ring.y(i);
-        double length = Math.sqrt(dx * dx + dy * dy);
-        double along = ((x - wx) * dx + (y - wy) * dy) / length;
-        double off = ((x - wx) * dy - (y - wy) * dx) / length;
-        double sine = Math.abs(ux * dy - uy * dx) / length;
-        if (Math.abs(off) <= ON_WALL && along >= -ON_WALL && along <= length + ON_WALL && sine > ALONG) {
-          double cosine = Math.abs(ux * dx + uy * dy) / length;
-          most = Math.max(most, (half * cosine - gap) / sine);
-        }
-      }
-    }
-    return most;
   }
 
   private Geometry polygon(Outline piece) {

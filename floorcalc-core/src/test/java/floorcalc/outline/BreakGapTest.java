@@ -42,10 +42,14 @@ class BreakGapTest {
   }
 
   @Test
-  void aWideBreakAtASlantRunsOnUntilItHasPassedTheFloor() {
+  void aWideBreakAtASlantEndsSquareToo() {
     Outline square = Wkt.parse("POLYGON ((0 0, 3000 0, 3000 3000, 0 3000, 0 0))");
-    // From corner to corner: at each end the strip of 2 x 50 mm would leave a tip of floor uncut beside the corner.
-    assertThat(bays(square, 10, 100, line(1000, 0, 3000, 2000))).hasSize(2);
+    // A line at 3 in 4: its strip of 2 x 50 mm reaches 30 mm to the left and 40 mm up of it, so its upper side ends at (970, 40) and
+    // (2970, 1540). The ends run square from there: at y = 10 to x = 1000 - 10·3/4 = 992.5, at x = 2990 to y = 1500 + 10·4/3. The lower
+    // side runs from (1030, -40): at y = 10 to x = 1030 + 50·4/3, at x = 2990 to y = -40 + 1960·3/4 = 1430.
+    assertThat(bays(square, 10, 100, line(1000, 0, 3000, 1500))).containsExactly(
+        "POLYGON ((10 10, 992.5 10, 970 40, 2970 1540, 2990 1513.333333, 2990 2990, 10 2990, 10 10))",
+        "POLYGON ((1096.666667 10, 2990 10, 2990 1430, 1096.666667 10))");
   }
 
   @Test
