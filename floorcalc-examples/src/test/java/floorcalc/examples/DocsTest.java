@@ -7,6 +7,7 @@ import floorcalc.FloorPlanner;
 import floorcalc.boards.BoardGoods;
 import floorcalc.drawing.FloorDrawing;
 import floorcalc.drawing.LevelsDrawing;
+import floorcalc.drawing.Measures;
 import floorcalc.drawing.SurveyDrawing;
 import floorcalc.examples.readings.ReadingFile;
 import floorcalc.flatness.Levels;
@@ -174,6 +175,18 @@ class DocsTest {
       Files.writeString(picture, drawn, UTF_8);
     }
     assertThat(Files.readString(picture, UTF_8)).as("docs/taper.svg; run this test with -Ddocs.draw to draw it anew")
+        .isEqualTo(drawn);
+  }
+
+  /** And the flat of the demo, all rooms on one sheet. */
+  @Test
+  void thePictureOfTheFlatIsWhatTheLibraryDraws() throws IOException {
+    String drawn = FloorDrawing.ofAllRooms(Demo.job(Demo.FLAT).job(), Demo.plan(Demo.FLAT), Measures.MILLIMETRES).orElseThrow().toSvg();
+    Path picture = DOCS.resolve("gullhaven-flat.svg");
+    if (System.getProperty("docs.draw") != null) {
+      Files.writeString(picture, drawn, UTF_8);
+    }
+    assertThat(Files.readString(picture, UTF_8)).as("docs/gullhaven-flat.svg; run this test with -Ddocs.draw to draw it anew")
         .isEqualTo(drawn);
   }
 

@@ -90,7 +90,7 @@ final class HandoverSection {
         .findFirst().map(one -> one.forBoard(job.board().thickness(), job.board().coverWidth()));
     html.line("<section aria-labelledby=\"s-rules\">").line("<h3 id=\"s-rules\">Rules used</h3>").line("<table>")
         .raw("<caption>").text("Rules, set “" + job.rules().name() + "”").line("</caption>")
-        .columns("70 30 44 42").heads(List.of("Rule", "Value", "Whose rule", "Instead of; decided by"));
+        .columns("70 28 50 38").heads(List.of("Rule", "Value", "Whose rule", "Instead of; decided by"));
     html.line("<tbody>");
     for (RuleValue<?> rule : job.rules().all()) {
       html.raw("<tr>").element("th scope=\"row\"", rule.key().meaning()).element("td", value(rule.value()))

@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The readings of each room with their limits, as the job has them; rooms alike share a part. */
+/** The readings of the rooms held against their limits, for the record: limit by limit, with what each room came to. */
 final class ReadingsTable {
   private final Html html;
   private final Figures figures;
@@ -21,44 +21,54 @@ final class ReadingsTable {
     this.plan = plan;
   }
 
+  /** What is judged by which limit. */
+  private record Limit(String check, String season, String limit, String source) {}
+
+  /** What was found, and what it came to. */
+  private record Found(String found, Outcome outcome) {}
+
   /** Writes the table; nothing if the plan judges no room. */
   void write(String caption) {
-    Map<String, List<Judgement>> rooms = new LinkedHashMap<>();
+    Map<Limit, Map<Found, List<String>>> limits = new LinkedHashMap<>();
     for (Check check : plan.checks()) {
-      if (!check.room().isEmpty() && !MeasuredSection.isHere(check.judgement().code())) {
-        rooms.computeIfAbsent(check.room(), none -> new ArrayList<>()).add(check.judgement());
+      Judgement one = check.judgement();
+      if (!check.room().isEmpty() && !MeasuredSection.isHere(one.code())) {
+        Limit limit = new Limit(one.check(), one.where().endsWith("season") ? one.where() : "", one.limit(), one.source().toString());
+        limits.computeIfAbsent(limit, none -> new LinkedHashMap<>())
+            .computeIfAbsent(new Found(one.found(), one.outcome()), none -> new ArrayList<>()).add(check.room());
       }
     }
-    if (rooms.isEmpty()) {
+    if (limits.isEmpty()) {
       return;
     }
-    Map<List<Judgement>, List<String>> alike = new LinkedHashMap<>();
-    rooms.forEach((room, judgements) -> alike.computeIfAbsent(judgements, none -> new ArrayList<>()).add(room));
-    html.line("<table class=\"fill site read\">").element("caption", caption).line("").columns("62 52 50 22")
-        .heads(List.of("What", "Read", "Limit", "Result"));
-    alike.forEach((judgements, names) -> {
-      html.raw("<tbody><tr><th scope=\"rowgroup\" class=\"of\" colspan=\"4\">");
-      for (int i = 0; i < names.size(); i++) {
-        html.raw(i == 0 ? "" : ", ").name(names.get(i));
-      }
-      html.line("</th></tr>");
-      judgements.forEach(this::row);
-      html.line("</tbody>");
-    });
-    html.line("</table>");
+    html.line("<table class=\"fill site read\">").element("caption", caption).line("").columns("58 56 72")
+        .heads(List.of("What", "Limit", "Read, and what it came to")).line("<tbody>");
+    limits.forEach(this::row);
+    html.line("</tbody>").line("</table>");
   }
 
-  private void row(Judgement one) {
-    html.raw("<tr><th scope=\"row\">").text(figures.inWords(one.check()));
-    if (one.outcome() == Outcome.NOT_MET && !one.where().isEmpty() || one.where().endsWith("season")) {
-      html.raw(" <small>").text(figures.inWords(one.where())).raw("</small>");
+  private void row(Limit limit, Map<Found, List<String>> found) {
+    html.raw("<tr><th scope=\"row\">").text(figures.inWords(limit.check()));
+    if (!limit.season().isEmpty()) {
+      html.raw(" <small>").text(limit.season()).raw("</small>");
     }
-    html.raw("</th>").element("td", one.found().isEmpty() ? "not measured" : figures.inWords(one.found()))
-        .raw("<td>").text(figures.inWords(one.limit())).raw(" <small>").text(one.source().toString()).raw("</small></td>")
-        .element(one.outcome() == Outcome.NOT_MET ? "td class=\"no\"" : "td", result(one.outcome())).line("</tr>");
+    html.raw("</th><td>").text(figures.inWords(limit.limit())).raw(" <small>").text(limit.source()).raw("</small></td><td>");
+    boolean first = true;
+    for (Map.Entry<Found, List<String>> one : found.entrySet()) {
+      html.raw(first ? "" : "<br/>");
+      first = false;
+      for (int i = 0; i < one.getValue().size(); i++) {
+        html.raw(i == 0 ? "" : ", ").name(one.getValue().get(i));
+      }
+      String read = one.getKey().found();
+      html.text(": " + (read.isEmpty() ? "not measured" : figures.inWords(read)) + ", ")
+          .raw(one.getKey().outcome() == Outcome.NOT_MET ? "<b>" : "<span>").text(result(one.getKey().outcome()))
+          .raw(one.getKey().outcome() == Outcome.NOT_MET ? "</b>" : "</span>");
+    }
+    html.line("</td></tr>");
   }
 
-  static String result(Outcome outcome) {
+  private static String result(Outcome outcome) {
     return switch (outcome) {
       case MET -> "met";
       case NOT_MET -> "NOT MET";

@@ -118,6 +118,15 @@ class RecordsTest {
     assertThat(texts(table(handover, "Readings"), "tr")).anyMatch(row -> row.startsWith("moisture") && row.endsWith("open"));
   }
 
+  /** Rooms that were read alike stand together; of each it says what it came to. */
+  @Test
+  void readingsStandLimitByLimitWithWhatEachRoomCameTo() throws Exception {
+    List<String> rows = texts(table(house("handover"), "Readings"), "tr");
+    assertThat(rows).anyMatch(row -> row.startsWith("relative humidity of the air45 %") && row.contains("Study: 48 %, metLiving room: not measured, open"))
+        .anyMatch(row -> row.startsWith("moisture of the subfloor by CM") && row.endsWith("mean 1.85 CM-%, NOT MET"))
+        .anyMatch(row -> row.startsWith("relative humidity of the air driest season") && row.endsWith("Study: 45 %, met"));
+  }
+
   @Test
   void everyRuleStandsThereWithItsSource() throws Exception {
     List<String> rows = texts(table(house("handover"), "Rules"), "tr");
