@@ -4,6 +4,7 @@ import floorcalc.audit.AuditReport;
 import floorcalc.audit.PlanAudit;
 import floorcalc.finishing.CutOuts;
 import floorcalc.finishing.OrderList;
+import floorcalc.finishing.Transitions;
 import floorcalc.laying.FloorLaying;
 import floorcalc.laying.JobCheck;
 import floorcalc.plan.Check;
@@ -30,7 +31,8 @@ public final class FloorPlanner {
   private FloorPlanner() {}
 
   /**
-   * Plans a floor. Each room's site is judged by its readings; a floor is planned whether or not its site is fit.
+   * Plans a floor. Each room's site is judged by its readings; a floor is planned whether or not its site is fit. A profile lies at
+   * each expansion break and at each door.
    *
    * @param job what is known about the floor, not null
    * @return the plan, audited; not null
@@ -51,7 +53,8 @@ public final class FloorPlanner {
         "covered, nothing overlaps, cuttable from the boards listed, rules kept or named", "no fault", Outcome.MET,
         Source.DEFINITION);
     FloorPlan judged = SiteChecks.added(job, SurveyChecks.added(job, plan.with(List.of(audited), List.of(), List.of())));
-    FloorPlan cut = CutOuts.added(job, judged);
+    FloorPlan edged = Transitions.of(job, judged).addedTo(judged);
+    FloorPlan cut = CutOuts.added(job, edged);
     return OrderList.of(job, cut).addedTo(cut);
   }
 

@@ -170,6 +170,7 @@ final class Openings {
     if (!higher.isZero()) {
       parts.add(sheet.measures.withUnit(higher.abs()) + " " + (higher.isNegative() ? "lower" : "higher"));
     }
+    door.beyond().aboveSubfloor().ifPresent(height -> parts.add(sheet.measures.withUnit(height) + " above the subfloor here"));
     return parts.size() == 1 && !door.leadsTo().isBlank() ? "" : String.join(", ", parts);
   }
 

@@ -79,10 +79,10 @@ class OrderListTest {
   void withoutGoodsWhatTheFloorTakes() {
     OrderList order = ordered(FloorGoods.NONE, STUDY);
     assertThat(order.lines()).extracting(OrderLine::item)
-        .containsExactly("boards", "underlay", "moisture barrier", "skirting", "wedges", "glue at pipes");
-    // 4.2 * 3.6 = 15.12 m²; 2 * (4.2 + 3.6) - 0.9 = 14.7 m; walls of 4200 take 9 wedges, of 3600 take 8: 34; 5 ml of glue
+        .containsExactly("boards", "underlay", "moisture barrier", "skirting", "T profile", "wedges", "glue at pipes");
+    // 4.2 * 3.6 = 15.12 m²; 2 * (4.2 + 3.6) - 0.9 = 14.7 m; 0.9 m of profile in the door; walls of 4200 take 9 wedges, of 3600 take 8: 34; 5 ml of glue
     assertThat(order.lines()).extracting(line -> line.quantity().toPlainString() + " " + line.unit())
-        .endsWith("15.12 m²", "15.12 m²", "14.70 m", "34 piece", "5 ml");
+        .endsWith("15.12 m²", "15.12 m²", "14.70 m", "0.90 m", "34 piece", "5 ml");
     assertThat(order.checks()).singleElement().satisfies(check -> {
       assertThat(check.judgement().code()).isEqualTo("moisture-barrier");
       assertThat(check.outcome()).isEqualTo(Outcome.NOT_MEASURED);

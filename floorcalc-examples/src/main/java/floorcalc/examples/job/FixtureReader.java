@@ -5,15 +5,28 @@ import floorcalc.outline.Point;
 import floorcalc.plan.Beyond;
 import floorcalc.plan.Door;
 import floorcalc.plan.Pipe;
+import floorcalc.transitions.Casing;
+import floorcalc.transitions.FireRating;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /** Reads what is fixed in a room: doors and pipes. They are held against the walls if these could be read. */
 final class FixtureReader {
   private static final Length ON_WALL = Length.ofMillimetres(1);
+
+  private static final List<String> DOOR_FIELDS =
+      List.of("name", "from", "to", "leadsTo", "beyond", "casing", "leaf", "fire");
+  private static final Map<String, Casing> CASINGS = new LinkedHashMap<>();
+
+  static {
+    CASINGS.put("cut", Casing.CUT);
+    CASINGS.put("cannot be cut", Casing.CANNOT_BE_CUT);
+  }
 
   private FixtureReader() {
   }
@@ -22,7 +35,7 @@ final class FixtureReader {
     List<Door> doors = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (Value item : list.items("doors", 0, JobLimits.DOORS)) {
-      item.object("a door", List.of("name", "from", "to", "leadsTo", "beyond"))
+      item.object("a door", DOOR_FIELDS)
           .flatMap(fields -> door(fields, shape, names)).ifPresent(doors::add);
     }
     return doors;
@@ -38,8 +51,14 @@ final class FixtureReader {
     Optional<Point> to = point(fields, "to", shape);
     String leadsTo = fields.optionalText("leadsTo").orElse("");
     Beyond beyond = fields.optional("beyond")
-        .flatMap(value -> value.object("the floor beyond the door", List.of("finish", "higherBy")))
+        .flatMap(value -> value.object("the floor beyond the door", List.of("finish", "higherBy", "aboveSubfloor")))
         .map(FixtureReader::beyond).orElse(Beyond.UNKNOWN);
+    Casing casing = fields.optional("casing").flatMap(value -> value.choice(CASINGS)).orElse(Casing.NOT_STATED);
+    Optional<Length> leaf = fields.optional("leaf")
+        .flatMap(value -> value.object("the leaf of the door", List.of("aboveSubfloor")))
+        .flatMap(one -> one.requiredLength("aboveSubfloor", LengthRange.OPENING));
+    FireRating fire = fields.optional("fire").flatMap(Value::trueOrFalse)
+        .map(yes -> yes ? FireRating.FIRE_DOOR : FireRating.NO_FIRE_DOOR).orElse(FireRating.NOT_STATED);
     if (fields.mistakes().count() > before || from.isEmpty() || to.isEmpty()) {
       return Optional.empty();
     }
@@ -52,7 +71,7 @@ final class FixtureReader {
           + " door must lie in one straight wall");
       return Optional.empty();
     }
-    return Optional.of(new Door(name.orElseThrow(), from.get(), to.get(), leadsTo, beyond));
+    return Optional.of(new Door(name.orElseThrow(), from.get(), to.get(), leadsTo, beyond, casing, leaf, fire));
   }
 
   private static Optional<Point> point(Fields fields, String side, Optional<Shape> shape) {
@@ -69,8 +88,13 @@ final class FixtureReader {
   }
 
   private static Beyond beyond(Fields fields) {
-    return new Beyond(fields.optionalText("finish").orElse(""),
-        fields.optionalLength("higherBy", LengthRange.HEIGHT).orElse(Length.ZERO));
+    String finish = fields.optionalText("finish").orElse("");
+    if (fields.has("higherBy") && fields.has("aboveSubfloor")) {
+      fields.mistake("aboveSubfloor", "found beside higherBy; one of the two says how high the floor beyond is");
+    }
+    Length higherBy = fields.optionalLength("higherBy", LengthRange.HEIGHT).orElse(Length.ZERO);
+    Optional<Length> aboveSubfloor = fields.optionalLength("aboveSubfloor", LengthRange.HEIGHT);
+    return aboveSubfloor.map(height -> Beyond.aboveSubfloor(finish, height)).orElseGet(() -> new Beyond(finish, higherBy));
   }
 
   static List<Pipe> pipes(Value list, Optional<Shape> shape) {

@@ -50,6 +50,7 @@ public final class JobSheet {
     new SiteSection(html, figures, job, plan).write();
     new MeasuredSection(html, file, plan).write();
     new Verdicts(html, figures, plan).write();
+    new TransitionsSection(html, figures, job, plan).write();
     CutCard card = CutCard.of(job, plan);
     Map<String, Rest> kept = new HashMap<>();
     card.lines().forEach(line -> line.rests().forEach(rest -> rest.keptFor().forEach(piece -> kept.put(piece, rest))));

@@ -7,7 +7,6 @@ import floorcalc.measure.Area;
 import floorcalc.measure.Price;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.MaterialLine;
-import floorcalc.plan.Profile;
 import floorcalc.working.Step;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -43,17 +42,6 @@ final class OrderSection {
         + " and line by line in order.csv, where prices are not rounded. Yields are the makers'; what is given"
         + " in m or m² is what the floor takes, before laps, cuts and spare.</p>");
     packs();
-    if (!plan.profiles().isEmpty()) {
-      html.line("<table>").line("<caption>Transition profiles</caption>")
-          .heads(List.of("Kind", "Length", "From", "To", "Because"));
-      html.line("<tbody>");
-      for (Profile profile : plan.profiles()) {
-        html.raw("<tr>").element("th scope=\"row\"", profile.kind()).element("td", figures.bare(profile.length()))
-            .element("td", profile.from().toString()).element("td", profile.to().toString())
-            .element("td", profile.because()).line("</tr>");
-      }
-      html.line("</tbody>").line("</table>");
-    }
     html.line("</section>");
   }
 

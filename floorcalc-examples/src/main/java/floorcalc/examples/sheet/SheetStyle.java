@@ -37,6 +37,8 @@ final class SheetStyle {
       .source { font-size: 8.5pt; }
       .site td, .site th { font-size: 9pt; }
       .site thead th { font-size: 8.5pt; }
+      .edges td, .edges th { font-size: 9pt; }
+      .edges small { display: block; font-size: 8pt; }
       .open { font-size: 10pt; margin: 0 0 3mm; }
       .kept { font-size: 9pt; }
       .kept p { margin: 0; }

@@ -23,6 +23,7 @@ import floorcalc.moisture.MoistureReading;
 import floorcalc.moisture.Percent;
 import floorcalc.moisture.Temperature;
 import floorcalc.outline.Point;
+import floorcalc.plan.Beyond;
 import floorcalc.plan.Door;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.Pipe;
@@ -32,6 +33,8 @@ import floorcalc.rules.AtDoorways;
 import floorcalc.rules.LayingRules;
 import floorcalc.site.HeightLine;
 import floorcalc.site.SiteReadings;
+import floorcalc.transitions.Casing;
+import floorcalc.transitions.FireRating;
 import floorcalc.working.Source;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -116,7 +119,16 @@ class JobReaderTest {
     assertThat(door.leadsTo()).isEqualTo("Hall");
     assertThat(door.beyond().finish()).isEqualTo("tile");
     assertThat(door.beyond().higherBy()).isEqualTo(Length.ofMillimetres(-4));
-    assertThat(room.doors().get(1).leadsTo()).isEmpty();
+    assertThat(door.casing()).isEqualTo(Casing.NOT_STATED);
+    assertThat(door.leaf()).isEmpty();
+    assertThat(door.fire()).isEqualTo(FireRating.NOT_STATED);
+    Door second = room.doors().get(1);
+    assertThat(second.leadsTo()).isEmpty();
+    assertThat(second.beyond()).isEqualTo(Beyond.aboveSubfloor("fixed edge", Length.ofMillimetres(20)));
+    assertThat(second.casing()).isEqualTo(Casing.CANNOT_BE_CUT);
+    // 1 1/8 in = 9 x 3.175 mm = 28.575 mm
+    assertThat(second.leaf()).contains(Length.ofMillimetres("28.575"));
+    assertThat(second.fire()).isEqualTo(FireRating.FIRE_DOOR);
     assertThat(room.pipes()).containsExactly(new Pipe(Point.ofMillimetres(310, 140), Length.ofMillimetres(22)));
     assertThat(room.subfloor()).isEqualTo(Subfloor.OLD_FLOOR);
     // 20 ft = 20 x 304.8 mm = 6096 mm
