@@ -33,6 +33,8 @@ public record Notch(Kind kind, Set<BoardSide> open, Ring removed, List<SawLine> 
     SLANT,
     /** One straight line from end to end: a taper. */
     TAPER,
+    /** Several lines over the whole length and the whole width: an end and an edge sawn to shape, as at a corner of the room. */
+    END_AND_EDGE,
     /** Several lines from edge to edge: an end sawn to shape. */
     SHAPED_END,
     /** Several lines from end to end: an edge sawn to shape. */
@@ -164,6 +166,7 @@ public record Notch(Kind kind, Set<BoardSide> open, Ring removed, List<SawLine> 
       case EDGE_NOTCH -> "notch in the " + sides() + ", " + alongRange + ", " + lengths.apply(across()) + " deep";
       case END_NOTCH -> "notch in the " + sides() + ", " + acrossRange + ", " + lengths.apply(along()) + " deep";
       case CORNER -> "corner out at " + sides() + ", " + lengths.apply(along()) + " along, " + lengths.apply(across()) + " across";
+      case END_AND_EDGE -> sides() + " sawn to shape";
       case SHAPED_END -> sides(true) + " sawn to shape over the whole width, " + lengths.apply(along()) + " at the most";
       case SHAPED_EDGE -> sides(false) + " sawn to shape over the whole length, " + lengths.apply(across()) + " at the most";
       case SLANT -> sides(true) + " sawn at a slant, " + slant();

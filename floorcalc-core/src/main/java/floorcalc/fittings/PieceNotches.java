@@ -102,6 +102,9 @@ public final class PieceNotches {
     boolean straight = chain.size() == 2;
     boolean across = Math.abs(from.yNanometres() - to.yNanometres()) == sides.width();
     boolean along = Math.abs(from.xNanometres() - to.xNanometres()) == sides.length();
+    if (across && along && !straight) {
+      return Notch.Kind.END_AND_EDGE;
+    }
     return across ? straight ? Notch.Kind.SLANT : Notch.Kind.SHAPED_END
         : along ? straight ? Notch.Kind.TAPER : Notch.Kind.SHAPED_EDGE : Notch.Kind.CORNER;
   }

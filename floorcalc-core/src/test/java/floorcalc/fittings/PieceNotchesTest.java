@@ -101,7 +101,10 @@ class PieceNotchesTest {
   @Test
   void aCornerOfTheRoomIsNoNotch() {
     Notch corner = notches("0,0 1000,0 990,120 0,130").value().notches().get(0);
-    assertThat(corner.kind()).isEqualTo(Kind.SHAPED_END);
+    assertThat(corner.kind()).isEqualTo(Kind.END_AND_EDGE);
+    // atan(120 / 10) = 85.24 and atan(10 / 990) = 0.58 degrees
+    assertThat(corner.inWords(Length::toMillimetreString)).isEqualTo("far end and far edge sawn to shape; saw through (1000, 0) (990, 120)"
+        + " (0, 130), slants at 85.2 and 0.6 degrees to the edge");
     assertThat(corner.turnsInwards()).isFalse();
     assertThat(notches("0,0 1000,0 1000,185 650,185 620,150 380,150 350,185 0,185").value().notches().get(0).turnsInwards()).isTrue();
   }
