@@ -12,21 +12,26 @@ import floorcalc.rules.LayingRules;
 final class FreedomCheck {
   /** The finding that names a bay that is not free. */
   private static final String NAMED = "bay-must-be-split";
-  /** A depth is held against its limit to within so many nanometres. */
-  private static final double SLACK = 2000;
+  /**
+   * A depth is held against its limit to within so many nanometres beside two gaps: the rule is about walls and breaks, and the
+   * corners of the floor keep a gap from them.
+   */
+  private static final double ROUNDED = 2000;
 
   private FreedomCheck() {
   }
 
   static void check(FloorPlan plan, LayingRules rules, Breaches breaches) {
     double limit = CutList.clamped(rules.value(LayingRules.DEEPEST_RECESS).toNanometres());
+    double slack = 2 * Math.max(CutList.clamped(rules.value(LayingRules.EXPANSION_GAP).toNanometres()),
+        CutList.clamped(rules.value(LayingRules.BREAK_GAP).toNanometres())) + ROUNDED;
     for (Bay bay : plan.bays()) {
       Ring shell = bay.laid().shell();
       boolean named = plan.findings().stream()
           .anyMatch(finding -> finding.code().equals(NAMED) && finding.where().equals(bay.bay()));
       if (!named && shell.size() >= 3 && BayFrame.inRange(shell)) {
         double depth = deepest(shell);
-        if (depth > limit + SLACK) {
+        if (depth > limit + slack) {
           breaches.add(Code.BAY_NOT_FREE, bay.bay(), "bay " + bay.bay() + " bends round a corner " + Words.mm(depth)
               + " inside the line across its recess; at most " + Words.mm(limit) + " is let pass, and no finding '" + NAMED
               + "' names it");

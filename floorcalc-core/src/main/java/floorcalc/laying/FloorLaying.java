@@ -1,6 +1,5 @@
 package floorcalc.laying;
 
-import floorcalc.bays.BayFreedom;
 import floorcalc.boards.BoardBound;
 import floorcalc.boards.PackBound;
 import floorcalc.boards.SearchEffort;
@@ -50,13 +49,13 @@ public final class FloorLaying {
         working.add(new Worked(room.room().name() + ": expansion breaks", room.breaks().steps()));
       }
       findings.addAll(about(room.room().name(), room.breaks().findings()));
+      findings.addAll(room.notFree(rules));
     }
     for (int i = 0; i < plans.size(); i++) {
       FrameBay bay = plans.get(i).bay();
       bays.add(maker.bay(bay, laying.pieces().get(i)));
       working.add(new Worked(bay.name() + ": rows", plans.get(i).startLine().steps()));
       findings.addAll(about(bay.name(), plans.get(i).startLine().findings()));
-      findings.addAll(BayFreedom.of(bay.name(), bay.frame().laid, rules).findings());
     }
     findings.addAll(Doorways.notRunThrough(job));
     if (job.pattern().kind() != JointPattern.Kind.FREE && job.board().pack().size() > 1) {

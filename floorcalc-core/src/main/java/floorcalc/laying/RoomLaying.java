@@ -1,16 +1,22 @@
 package floorcalc.laying;
 
+import floorcalc.bays.BayFreedom;
+import floorcalc.bays.BayParts;
 import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.Run;
 import floorcalc.measure.Length;
+import floorcalc.outline.Containment;
 import floorcalc.outline.Direction;
 import floorcalc.outline.ExpansionGap;
+import floorcalc.outline.Outline;
+import floorcalc.outline.Point;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.Room;
 import floorcalc.rows.StartLine;
 import floorcalc.rows.Stop;
 import floorcalc.rules.LayingRules;
 import floorcalc.working.Calculated;
+import floorcalc.working.Finding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -70,6 +76,19 @@ record RoomLaying(Room room, Direction direction, Calculated<ExpansionGap> gap, 
           job.board().laidPitch(), job.rules().get(LayingRules.MINIMUM_ROW_WIDTH), first)));
     }
     return lines;
+  }
+
+  /** What keeps bays from moving, each judged by the walls and breaks that its part of the room lies between. */
+  List<Finding> notFree(LayingRules rules) {
+    List<Finding> findings = new ArrayList<>();
+    List<Outline> parts = BayParts.of(room.outline(), breaks.lines()).parts();
+    for (BayPlan plan : bays) {
+      Outline laid = plan.bay().frame().laid;
+      Point corner = Point.ofNanometres(laid.shell().x(0), laid.shell().y(0));
+      Outline part = parts.stream().filter(each -> each.locate(corner) != Containment.OUTSIDE).findFirst().orElse(laid);
+      findings.addAll(BayFreedom.of(plan.bay().name(), part, rules).findings());
+    }
+    return findings;
   }
 
   int rowCount() {

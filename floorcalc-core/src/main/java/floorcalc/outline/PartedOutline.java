@@ -4,6 +4,7 @@ import floorcalc.measure.Area;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import java.util.TreeMap;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.OrientedCoordinateArray;
@@ -24,11 +26,13 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  * An outline parted along straight lines from wall to wall, from wall to void or to one another. Immutable and thread-safe.
  * <p>
  * Where a line ends on a wall, and where two lines cross, a corner is made, rounded to the nearest nanometre. An end that
- * lies within a nanometre of a wall, a corner or another line is on it. A corner that comes to lie exactly on a straight side of a part
+ * lies within two nanometres of a wall or another line is on it. A corner that comes to lie exactly on a straight side of a part
  * is left out of it. Parts of less than two nanometres in width on average are left out.
  */
 public final class PartedOutline {
   private static final PrecisionModel NANOMETRES = new PrecisionModel(1);
+  /** How far beside a wall or another line an end may lie, in nanometres, because it was rounded. */
+  private static final double BESIDE = 2;
   /** What an end may stand over, in nanometres, because it was rounded. */
   private static final double ROUNDED = 3;
   private static final GeometryFactory FACTORY = new GeometryFactory(NANOMETRES);
@@ -57,16 +61,22 @@ public final class PartedOutline {
   }
 
   private List<Outline> parts(List<Line> lines) {
+    List<Coordinate> ends = new ArrayList<>();
+    for (Line line : lines) {
+      ends.add(place(line.from()));
+      ends.add(place(line.to()));
+    }
     List<SegmentString> given = new ArrayList<>();
     for (Ring ring : whole.rings()) {
       Coordinate[] places = new Coordinate[ring.size() + 1];
       for (int i = 0; i < places.length; i++) {
         places[i] = place(ring.x(i % ring.size()), ring.y(i % ring.size()));
       }
-      given.add(new NodedSegmentString(places, Optional.empty()));
+      given.add(new NodedSegmentString(withEnds(places, ends), Optional.empty()));
     }
     for (Line line : lines) {
-      given.add(new NodedSegmentString(new Coordinate[] {place(line.from()), place(line.to())}, Optional.of(line)));
+      given.add(new NodedSegmentString(withEnds(new Coordinate[] {place(line.from()), place(line.to())}, ends),
+          Optional.of(line)));
     }
     SnapRoundingNoder noder = new SnapRoundingNoder(NANOMETRES);
     noder.computeNodes(given);
@@ -92,6 +102,26 @@ public final class PartedOutline {
         .map(part -> part.map(Pieces::straight)).toList();
     requireAllCut(lines, parts, loose(polygonizer.getDangles()) + loose(polygonizer.getCutEdges()));
     return parts;
+  }
+
+  /** A path with each end of a line that lies beside one of its stretches made a corner of it. */
+  private static Coordinate[] withEnds(Coordinate[] path, List<Coordinate> ends) {
+    List<Coordinate> all = new ArrayList<>();
+    all.add(path[0]);
+    for (int i = 1; i < path.length; i++) {
+      LineSegment stretch = new LineSegment(path[i - 1], path[i]);
+      List<Coordinate> beside = new ArrayList<>();
+      for (Coordinate end : ends) {
+        if (stretch.distance(end) <= BESIDE && !beside.contains(end) && stretch.p0.distance(end) > BESIDE
+            && stretch.p1.distance(end) > BESIDE) {
+          beside.add(end);
+        }
+      }
+      beside.sort(Comparator.comparingDouble(stretch::projectionFactor));
+      all.addAll(beside);
+      all.add(path[i]);
+    }
+    return all.toArray(Coordinate[]::new);
   }
 
   private static int loose(Collection<?> edges) {
