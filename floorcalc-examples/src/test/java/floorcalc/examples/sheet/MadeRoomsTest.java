@@ -68,6 +68,7 @@ class MadeRoomsTest {
       assertThat(overview).contains("id=\"room-Room-profile-" + plan.profiles().get(i).letter() + (i + 1) + "\"");
     }
     assertThat(plan.breaks()).hasSizeGreaterThanOrEqualTo(least - 1);
+    assertThat(plan.profiles()).as("a profile over each break").hasSameSizeAs(plan.breaks()).allMatch(profile -> profile.kind().equals("T"));
     assertThat(texts(sheet, "li").stream().filter(line -> line.matches("[TREN][0-9]+, .*"))).hasSize(plan.profiles().size());
   }
 
