@@ -15,10 +15,14 @@ import java.util.TreeSet;
 final class CornerCuts {
   /** More corners than this are thinned out, evenly. */
   static final int MOST_CORNERS = 56;
+  /** Where there are no more inner corners than these, lines are tried that leave a bend at theirs, too. */
+  private static final int FEW_CORNERS = 8;
   private static final double OUT_OF_SQUARE = StrictMath.tan(StrictMath.toRadians(2));
   /** Walls that bend by less than three degrees in all are one wall, as far as a recess may be let pass at all. */
   private static final double BEND = StrictMath.toRadians(3);
   private static final double LEAST_RECESS_FOR_BEND = 100e6;
+
+  private static final int WAYS = 6;
 
   private final RoomShape shape;
   private final SplitLimits limits;
@@ -48,11 +52,12 @@ final class CornerCuts {
       }
     }
     betweenCorners();
+    boolean few = m <= FEW_CORNERS;
     for (int k = 0; k < anchors.size(); k++) { // grows while voids are met
       int corner = anchors.get(k);
       for (int way = 0; way < WAYS; way++) {
         double[] d = direction(corner, way);
-        if (d != null && shape.opensTo(corner, d[0], d[1]) && resolves(corner, d[0], d[1]) && shot.add(WAYS * corner + way)) {
+        if (d != null && shape.opensTo(corner, d[0], d[1]) && (few || resolves(corner, d[0], d[1])) && shot.add(WAYS * corner + way)) {
           shoot(shape.xs[corner], shape.ys[corner], d, way);
         }
       }
@@ -94,8 +99,6 @@ final class CornerCuts {
       anchors.add(corner);
     }
   }
-
-  private static final int WAYS = 6;
 
   /** Four ways along and square to the boards, then the extensions of both walls if they lie otherwise; null if not. */
   private double[] direction(int corner, int way) {

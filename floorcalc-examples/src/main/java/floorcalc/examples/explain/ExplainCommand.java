@@ -33,7 +33,7 @@ public final class ExplainCommand implements Runnable {
         new ExplainGap(out), new ExplainJoints(out), new ExplainPacks(out), new ExplainTrims(out),
         new ExplainUnderlay(out), new ExplainSkirting(out), new ExplainCost(out),
         new ExplainHeights(out), new ExplainTransition(out), new ExplainRisers(out),
-        new ExplainMoistureContent(out), new ExplainMovement(out), new ExplainMovementGap(out), new ExplainBreaks(out),
+        new ExplainMoistureContent(out), new ExplainMovement(out), new ExplainMovementGap(out), new ExplainBreaks(out), new ExplainBays(out),
         new ExplainRules(out), new ExplainFlatness(out), new ExplainLevels(out), new ExplainAreaRange(out), new ExplainArc(out),
         new ExplainSquareness(out), new ExplainTraverse(out), new ExplainRunning(out)}) {
       line.addSubcommand(calculation);

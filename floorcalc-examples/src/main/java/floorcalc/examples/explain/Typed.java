@@ -120,6 +120,22 @@ final class Typed {
     }
   }
 
+  /** The two sides of a doorway. */
+  record Jambs(Point from, Point to) {
+  }
+
+  /** Reads the two sides of a doorway, {@code x,y x,y}. */
+  static final class OfJambs implements ITypeConverter<Jambs> {
+    @Override
+    public Jambs convert(String text) {
+      List<Length[]> ends = pairs(text, "side of a doorway");
+      if (ends.size() != 2) {
+        throw new TypeConversionException("found [" + text + "] with " + ends.size() + " places; a doorway has two sides, \"x,y x,y\"");
+      }
+      return new Jambs(Point.of(ends.get(0)[0], ends.get(0)[1]), Point.of(ends.get(1)[0], ends.get(1)[1]));
+    }
+  }
+
   private static Ring ring(String text) {
     return Ring.of(pairs(text, "corner").stream().map(pair -> Point.of(pair[0], pair[1])).toList());
   }
