@@ -27,6 +27,36 @@ class ExplainCommandTest {
     return ran.err();
   }
 
+  /** The line across is sqrt(3500² + 4000²) = 5315.07 long, the corner 3500 x 4000 / 5315.07 = 2634.02 behind it; to the left it is 2500. */
+  @Test
+  void bays() {
+    String text = explained("bays", "--outline", "0,0 6000,0 6000,3000 2500,3000 2500,7000 0,7000");
+    assertThat(text).contains("= 2634.018431 mm  [definition]").contains("length-of-breaks").contains("  = 2500 mm  [definition]")
+        .contains("\n2 bays, no shorter breaks along the lines tried\n  bay 1: 18 m²").doesNotContain("serious:");
+    assertThat(explained("bays", "--outline", "0,0 4000,0 4000,3000 0,3000")).endsWith("1 bay\n  bay 1: 12 m², (0 mm, 0 mm), (4000 mm, 0 mm),"
+        + " (4000 mm, 3000 mm), (0 mm, 3000 mm)\n");
+  }
+
+  @Test
+  void baysWithDoorwaysAndOtherLimits() {
+    String[] twoRooms = {"bays", "--outline", "0,0 4000,0 4000,400 4100,400 4100,0 8000,0 8000,4000 4100,4000 4100,3600 4000,3600"
+        + " 4000,4000 0,4000", "--opening", "4050,400 4050,3600"};
+    assertThat(explained(twoRooms)).contains("doorway 1: the rules ask for a break at each doorway").contains("= 3200 mm");
+    // Both reveals are 400 deep: up to 500 needs no break.
+    assertThat(explained(with(twoRooms, "--run-through"))).contains("\n1 bay\n");
+    assertThat(explained(with(twoRooms, "--run-through", "--recess", "300", "--void", "900"))).contains("\n2 bays");
+    assertThat(explained(with(twoRooms, "--run-through", "--along", "4 m", "--across", "4 m"))).contains("long along the boards");
+    assertThat(refused("bays", "--outline", "0,0 4000,0 4000,3000 0,3000", "--opening", "0,0"))
+        .contains("found [0,0] with 1 places; a doorway has two sides");
+    assertThat(refused("bays", "--outline", "0,0 4000,0 4000,3000 0,3000", "--opening", "10,10 20,20")).contains("must end on walls");
+  }
+
+  private static String[] with(String[] args, String... more) {
+    String[] all = java.util.Arrays.copyOf(args, args.length + more.length);
+    System.arraycopy(more, 0, all, args.length, more.length);
+    return all;
+  }
+
   /** 12 ft 7 5/8 in = (144 + 7.625) x 25.4 mm = 3851.275 mm. */
   @Test
   void length() {
