@@ -13,6 +13,8 @@ final class BayFamily {
   /** Costs more than all breaks together. */
   static final long NO_BAY = 1L << 52;
 
+  private static final long FEW = 50;
+
   private final Mesh mesh;
   private final PartCheck check;
   private final PartGrowth growth;
@@ -20,6 +22,7 @@ final class BayFamily {
   private final long[] costs;
   private final long most;
   private long steps;
+  private long here;
   private boolean complete = true;
 
   /** One bay, and the cost of its border. */
@@ -32,7 +35,7 @@ final class BayFamily {
     this.growth = new PartGrowth(mesh);
     this.links = links;
     this.costs = costs;
-    this.most = Math.max(most / Math.max(1, mesh.cells), 50);
+    this.most = most;
   }
 
   /** The bays whose lowest cell this is. */
@@ -40,7 +43,7 @@ final class BayFamily {
     List<Member> found = new ArrayList<>();
     BitSet region = new BitSet(mesh.cells);
     region.set(cell, mesh.cells);
-    steps = 0;
+    here = 0;
     BitSet seed = growth.with(new BitSet(mesh.cells), cell, region, new BitSet());
     if (seed != null) {
       grow(seed, new BitSet(mesh.cells), region, found);
@@ -59,7 +62,8 @@ final class BayFamily {
   }
 
   private void grow(BitSet part, BitSet barred, BitSet region, List<Member> found) {
-    if (++steps > most) {
+    here++;
+    if (++steps > most && here > FEW) { // past the bound each cell still gets its first bays
       complete = false;
       return;
     }

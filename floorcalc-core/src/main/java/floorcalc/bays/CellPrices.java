@@ -5,44 +5,35 @@ import java.util.List;
 
 /** Prices of cells such that the cells of no bay cost more together than the border of the bay: a bound for any choice of bays. */
 final class CellPrices {
-  private final List<List<BayFamily.Member>> holding = new ArrayList<>();
-  private final List<BayFamily.Member> all = new ArrayList<>();
-  private final int cells;
+  private final List<BayFamily.Member> bays = new ArrayList<>();
+  private final List<List<Integer>> holding = new ArrayList<>();
 
   CellPrices(List<List<BayFamily.Member>> byLowest) {
-    cells = byLowest.size();
-    for (int c = 0; c < cells; c++) {
+    byLowest.forEach(bays::addAll);
+    for (int c = 0; c < byLowest.size(); c++) {
       holding.add(new ArrayList<>());
     }
-    for (List<BayFamily.Member> members : byLowest) {
-      for (BayFamily.Member member : members) {
-        all.add(member);
-        member.cells().stream().forEach(c -> holding.get(c).add(member));
-      }
+    for (int b = 0; b < bays.size(); b++) {
+      int bay = b;
+      bays.get(b).cells().stream().forEach(c -> holding.get(c).add(bay));
     }
   }
 
+  /** First each cell bears its share of the cheapest bay by cell; then each in turn is raised as far as the bays that hold it allow. */
   long[] prices() {
-    long[] price = new long[cells];
-    for (int c = 0; c < cells; c++) {
-      long least = Long.MAX_VALUE;
-      for (BayFamily.Member member : holding.get(c)) {
-        least = Math.min(least, member.border() / member.cells().cardinality());
-      }
-      price[c] = least;
+    long[] price = new long[holding.size()];
+    for (int c = 0; c < price.length; c++) {
+      price[c] = holding.get(c).stream().mapToLong(b -> bays.get(b).border() / bays.get(b).cells().cardinality()).min().orElse(0);
     }
-    raise(price);
+    long[] left = new long[bays.size()];
+    for (int b = 0; b < left.length; b++) {
+      left[b] = bays.get(b).border() - bays.get(b).cells().stream().mapToLong(c -> price[c]).sum();
+    }
+    for (int c = 0; c < price.length; c++) {
+      long raise = holding.get(c).stream().mapToLong(b -> left[b]).min().orElse(0);
+      price[c] += raise;
+      holding.get(c).forEach(b -> left[b] -= raise);
+    }
     return price;
-  }
-
-  /** Raises the price of each cell as far as the bays that hold it allow. */
-  private void raise(long[] price) {
-    for (int c = 0; c < cells; c++) {
-      long slack = Long.MAX_VALUE;
-      for (BayFamily.Member member : holding.get(c)) {
-        slack = Math.min(slack, member.border() - member.cells().stream().mapToLong(i -> price[i]).sum());
-      }
-      price[c] += slack;
-    }
   }
 }

@@ -18,6 +18,9 @@ final class Mesh {
   final int[] from;
   final int[] cell;
   final int[] following;
+  /** Of each side: its unit vector. */
+  final double[] dx;
+  final double[] dy;
   /** Of each edge: its cut, -1 for a wall. */
   final int[] cutOf;
   /** Of each node: its sides, anticlockwise. */
@@ -35,6 +38,12 @@ final class Mesh {
     ys = nodes.ys();
     from = nodes.sides();
     cutOf = nodes.cuts();
+    dx = new double[from.length];
+    dy = new double[from.length];
+    for (int side = 0; side < from.length; side++) {
+      dx[side] = (xs[to(side)] - xs[from[side]]) / length(side);
+      dy[side] = (ys[to(side)] - ys[from[side]]) / length(side);
+    }
     around = MeshCells.around(this);
     following = MeshCells.following(this);
     cell = new int[from.length];

@@ -1,7 +1,7 @@
 package floorcalc.bays;
 
+import java.util.Arrays;
 import java.util.BitSet;
-import java.util.List;
 
 /** Judges a set of cells as one bay. */
 final class PartCheck {
@@ -14,6 +14,8 @@ final class PartCheck {
     /** It is no bay, and no set that holds it is one. */
     NEVER
   }
+
+  private static final double STRAIGHT_ON = 1e-12;
 
   private final Mesh mesh;
   private final SplitLimits limits;
@@ -32,8 +34,8 @@ final class PartCheck {
     }
     Verdict verdict = Verdict.FREE;
     for (int[] loop : mesh.loops(part)) {
-      Recesses ring = ring(loop);
-      Verdict here = MeshCells.twiceArea(mesh, loop) > 0 ? shell(ring, loop) : hole(ring, loop);
+      int[] bends = bends(loop);
+      Verdict here = MeshCells.twiceArea(mesh, loop) > 0 ? shell(ring(bends), bends) : hole(ring(bends), loop);
       if (here == Verdict.NEVER) {
         return here;
       }
@@ -73,6 +75,21 @@ final class PartCheck {
     return node < mesh.shape.size();
   }
 
+  /** Walks over the sides of a loop that go straight on. */
+  private int[] bends(int[] loop) {
+    int[] bends = new int[loop.length];
+    int size = 0;
+    int before = loop[loop.length - 1];
+    for (int side : loop) {
+      double turn = mesh.dx[before] * mesh.dy[side] - mesh.dy[before] * mesh.dx[side];
+      if (StrictMath.abs(turn) > STRAIGHT_ON) {
+        bends[size++] = side;
+      }
+      before = side;
+    }
+    return size < 3 ? loop : Arrays.copyOf(bends, size);
+  }
+
   Recesses ring(int[] loop) {
     double[] xs = new double[loop.length];
     double[] ys = new double[loop.length];
@@ -107,9 +124,5 @@ final class PartCheck {
       }
     }
     return false;
-  }
-
-  List<int[]> loops(BitSet part) {
-    return mesh.loops(part);
   }
 }

@@ -19,6 +19,9 @@ import java.util.Map;
  * that will do is taken from there on, and the result is not proven.
  */
 final class PartSearch {
+  /** Looking through so many cells for pieces takes about as long as trying a bay. */
+  private static final int CELLS_A_STEP = 8;
+
   private final Mesh mesh;
   private final int[][] links;
   private final List<List<Priced>> byLowest = new ArrayList<>();
@@ -126,6 +129,7 @@ final class PartSearch {
       rest.or(region);
       rest.andNot(candidate.cells());
       long total = candidate.dearer();
+      steps += 1 + rest.cardinality() / CELLS_A_STEP;
       for (BitSet piece : pieces(rest)) {
         total += total < best ? least(piece, best - total) : 0;
       }

@@ -1,6 +1,7 @@
 package floorcalc.bays;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * A ring of corners, its convex hull, and how deep each inner corner lies behind the line across its recess. Coordinates are whole
@@ -9,6 +10,7 @@ import java.util.Arrays;
 final class Recesses {
   /** A corner as near to the line between its neighbours bends nothing; corners that are made are rounded to whole nanometres. */
   private static final double STRAIGHT = 5;
+  private static final int FEW = 60;
 
   private final double[] xs;
   private final double[] ys;
@@ -111,11 +113,30 @@ final class Recesses {
     return StrictMath.sqrt(dx * dx + dy * dy);
   }
 
+  /** The corners from the left to the right, of those above each other the lowest first. */
+  private static int[] order(double[] px, double[] py) {
+    int n = px.length;
+    if (n > FEW) {
+      return IntStream.range(0, n).boxed().sorted((a, b) -> compare(px, py, a, b)).mapToInt(Integer::intValue).toArray();
+    }
+    int[] order = new int[n]; // sorted by insertion: a search judges very many small rings
+    for (int i = 0; i < n; i++) {
+      int k = i;
+      for (; k > 0 && compare(px, py, order[k - 1], i) > 0; k--) {
+        order[k] = order[k - 1];
+      }
+      order[k] = i;
+    }
+    return order;
+  }
+
+  private static int compare(double[] px, double[] py, int a, int b) {
+    return px[a] != px[b] ? Double.compare(px[a], px[b]) : Double.compare(py[a], py[b]);
+  }
+
   /** The corners of the hull, counter-clockwise, none on a straight side. */
   private int[] hull(double[] px, double[] py) {
-    Integer[] order = new Integer[px.length];
-    Arrays.setAll(order, i -> i);
-    Arrays.sort(order, (a, b) -> px[a] != px[b] ? Double.compare(px[a], px[b]) : Double.compare(py[a], py[b]));
+    int[] order = order(px, py);
     int[] stack = new int[2 * order.length + 1];
     int size = 0;
     for (int pass = 0; pass < 2; pass++) {

@@ -2,6 +2,7 @@ package floorcalc.bays;
 
 import floorcalc.bays.BreakReasons.Because;
 import floorcalc.bays.ExpansionBreak.Reason;
+import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
@@ -15,8 +16,8 @@ import java.util.List;
 /** One search for the breaks of a room, from the lines that may be taken to the breaks with their reasons. */
 final class SplitSearch {
   /** Sets of cells that are judged, and bays that are tried, before a search is broken off. */
-  static final long MOST_GROWN = 200_000;
-  static final long MOST_TRIED = 5_000_000;
+  static final long MOST_GROWN = 500_000;
+  static final long MOST_TRIED = 1_000_000;
   /** Costs are lengths in 1024ths of a nanometre, so that of equal lengths one can be preferred. */
   private static final long SCALE = 1024;
 
@@ -44,12 +45,17 @@ final class SplitSearch {
     List<Cut> fromCorners = corners.all();
     List<Cut> forRuns = RunCuts.of(shape, limits);
     Tried all = new Tried(cuts, fromCorners, forRuns, doorways);
-    if (all.search.isComplete()) {
-      List<BitSet> bays = all.search.bays();
-      return result(all.breaks(bays), all.search.isProven() && !corners.isThinned());
+    List<ExpansionBreak> breaks = all.search.isComplete() ? all.breaks(all.search.bays()) : List.of();
+    if (all.search.isProven()) {
+      return result(breaks, !corners.isThinned());
     }
     Tried few = new Tried(cuts, CornerCuts.cheapest(fromCorners), forRuns, doorways);
-    return result(few.breaks(few.search.bays()), false);
+    List<ExpansionBreak> others = few.breaks(few.search.bays());
+    return result(breaks.isEmpty() || length(others).compareTo(length(breaks)) < 0 ? others : breaks, false);
+  }
+
+  private static Length length(List<ExpansionBreak> breaks) {
+    return breaks.stream().map(ExpansionBreak::length).reduce(Length.ZERO, Length::plus);
   }
 
   private boolean isOneBay() {
