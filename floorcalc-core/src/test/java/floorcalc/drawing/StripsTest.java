@@ -13,6 +13,9 @@ import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.OpenedBoard;
 import floorcalc.plan.Room;
+import floorcalc.rules.LayingRules;
+import floorcalc.rules.RuleSet;
+import floorcalc.working.Source;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -27,10 +30,16 @@ class StripsTest {
   private static final Pattern WINDOW = Pattern.compile("viewBox=\"([\\d.]+) ([\\d.]+) ([\\d.]+) ([\\d.]+)\"><use");
   private static final Pattern NUMBER = Pattern.compile("<text x=\"([\\d.]+)\" y=\"([\\d.]+)\" font-size=\"[\\d.]+\"[^>]*>(\\d+)</text>");
 
+  /** A corridor that is long enough for strips is not to be split. */
+  private static final LayingRules ONE_BAY = RuleSet.COMMON_PRACTICE.forBoard(Length.ofMillimetres(14), Length.ofMillimetres(185))
+      .with(LayingRules.MAXIMUM_RUN_ALONG, Length.ofMillimetres(200_000), Source.GIVEN)
+      .with(LayingRules.MAXIMUM_RUN_ACROSS, Length.ofMillimetres(200_000), Source.GIVEN)
+      .with(LayingRules.DEEPEST_RECESS, Length.ofMillimetres(200_000), Source.GIVEN);
+
   private static FloorJob job(String room, double degrees) {
     BoardGoods goods = BoardGoods.of(Length.ofMillimetres(2200), Length.ofMillimetres(185), Length.ofMillimetres(14), 6);
     return FloorJob.of("Invented corridor", goods).room(Room.of("Corridor", Wkt.parse("POLYGON ((" + room + "))")))
-        .direction(DirectionChoice.of(Direction.fromDegrees(degrees))).build();
+        .direction(DirectionChoice.of(Direction.fromDegrees(degrees))).rules(ONE_BAY).build();
   }
 
   private static List<FloorDrawing> parts(FloorJob job, FloorPlan plan) {
