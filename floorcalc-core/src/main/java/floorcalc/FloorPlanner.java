@@ -55,6 +55,7 @@ public final class FloorPlanner {
     FloorPlan judged = SiteChecks.added(job, SurveyChecks.added(job, plan.with(List.of(audited), List.of(), List.of())));
     FloorPlan edged = Transitions.of(job, judged).addedTo(judged);
     FloorPlan cut = CutOuts.added(job, edged);
+    // Last, since it cuts the profiles that the plan has by then from their bars.
     return OrderList.of(job, cut).addedTo(cut);
   }
 

@@ -1,10 +1,13 @@
 package floorcalc.materials;
 
+import floorcalc.measure.Length;
 import floorcalc.trims.TrimBar;
 import floorcalc.trims.TrimCutting;
 import floorcalc.trims.TrimPiece;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,16 +36,22 @@ final class CutWords {
       lines.add((to == from ? what + " " + (from + 1) : what + "s " + (from + 1) + " to " + (to + 1)) + ": " + line);
       from = to + 1;
     }
-    return Optional.of(new Step(id, "Which piece is cut from which " + what + "?", "value as stated", List.of(),
+    return Optional.of(new Step(id, "Which piece is cut from which " + what + ", to a tenth of a millimetre?", "value as stated", List.of(),
         String.join("; ", lines), Source.DEFINITION));
   }
 
   private static String words(TrimBar bar) {
-    return bar.stock().length() + " gives " + bar.pieces().stream().map(CutWords::words).collect(Collectors.joining(" + "))
-        + ", left " + bar.leftover();
+    return tenths(bar.stock().length()) + " gives " + bar.pieces().stream().map(CutWords::words).collect(Collectors.joining(" + "))
+        + ", left " + tenths(bar.leftover());
   }
 
   private static String words(TrimPiece piece) {
-    return piece.cutLength() + " (" + piece.name() + ")";
+    return tenths(piece.cutLength()) + " (" + piece.name() + ")";
+  }
+
+  /** For people: half up; the cutting itself is exact. */
+  private static String tenths(Length length) {
+    BigDecimal rounded = BigDecimal.valueOf(length.toNanometres(), 6).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
+    return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString() + " mm";
   }
 }
