@@ -45,7 +45,7 @@ public class PiecesBenchmark {
   public void room() {
     job = PlanningBenchmark.job(boards).withEffort(SearchEffort.QUICK);
     laid = JobLaying.of(job);
-    rows = job.rooms().stream().map(room -> RoomRows.byWay(Directions.ofLongestWall(room.outline().shell()))).toList();
+    rows = job.rooms().stream().map(room -> RoomRows.byWay(job, room, Directions.ofLongestWall(room.outline().shell()))).toList();
   }
 
   /** Shapes all pieces. */
