@@ -4,10 +4,11 @@ import floorcalc.plan.Check;
 import floorcalc.plan.FloorPlan;
 import floorcalc.working.Judgement;
 import floorcalc.working.Outcome;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The readings of the rooms held against their limits, for the record: limit by limit, with what each room came to. */
 final class ReadingsTable {
@@ -29,13 +30,13 @@ final class ReadingsTable {
 
   /** Writes the table; nothing if the plan judges no room. */
   void write(String caption) {
-    Map<Limit, Map<Found, List<String>>> limits = new LinkedHashMap<>();
+    Map<Limit, Map<Found, Set<String>>> limits = new LinkedHashMap<>();
     for (Check check : plan.checks()) {
       Judgement one = check.judgement();
       if (!check.room().isEmpty() && !MeasuredSection.isHere(one.code())) {
         Limit limit = new Limit(one.check(), one.where().endsWith("season") ? one.where() : "", one.limit(), one.source().toString());
         limits.computeIfAbsent(limit, none -> new LinkedHashMap<>())
-            .computeIfAbsent(new Found(one.found(), one.outcome()), none -> new ArrayList<>()).add(check.room());
+            .computeIfAbsent(new Found(one.found(), one.outcome()), none -> new LinkedHashSet<>()).add(check.room());
       }
     }
     if (limits.isEmpty()) {
@@ -47,18 +48,20 @@ final class ReadingsTable {
     html.line("</tbody>").line("</table>");
   }
 
-  private void row(Limit limit, Map<Found, List<String>> found) {
+  private void row(Limit limit, Map<Found, Set<String>> found) {
     html.raw("<tr><th scope=\"row\">").text(figures.inWords(limit.check()));
     if (!limit.season().isEmpty()) {
       html.raw(" <small>").text(limit.season()).raw("</small>");
     }
     html.raw("</th><td>").text(figures.inWords(limit.limit())).raw(" <small>").text(limit.source()).raw("</small></td><td>");
     boolean first = true;
-    for (Map.Entry<Found, List<String>> one : found.entrySet()) {
+    for (Map.Entry<Found, Set<String>> one : found.entrySet()) {
       html.raw(first ? "" : "<br/>");
       first = false;
-      for (int i = 0; i < one.getValue().size(); i++) {
-        html.raw(i == 0 ? "" : ", ").name(one.getValue().get(i));
+      String between = "";
+      for (String room : one.getValue()) {
+        html.raw(between).name(room);
+        between = ", ";
       }
       String read = one.getKey().found();
       html.text(": " + (read.isEmpty() ? "not measured" : figures.inWords(read)) + ", ")
