@@ -14,6 +14,7 @@ final class BayFamily {
   static final long NO_BAY = 1L << 52;
 
   private static final long FEW = 50;
+  private static final int CELLS_A_STEP = 8;
 
   private final Mesh mesh;
   private final PartCheck check;
@@ -63,7 +64,8 @@ final class BayFamily {
 
   private void grow(BitSet part, BitSet barred, BitSet region, List<Member> found) {
     here++;
-    if (++steps > most && here > FEW) { // past the bound each cell still gets its first bays
+    steps += 1 + part.cardinality() / CELLS_A_STEP;
+    if (steps > most && here > FEW) { // past the bound each cell still gets its first bays
       complete = false;
       return;
     }

@@ -16,7 +16,7 @@ final class RunCuts {
   /** Corners that turn by less are passed over. */
   private static final double SLIGHT = StrictMath.toRadians(15);
   /** More places than this are not tried in one direction; those of the earlier kinds are kept. */
-  private static final int MOST_PLACES = 40;
+  private static final int MOST_PLACES = 12;
   private static final int FEW_CORNERS = 12;
 
   private final RoomShape shape;
@@ -45,7 +45,8 @@ final class RunCuts {
     }
     List<Double> places = new ArrayList<>();
     divide(places, low, high, limit);
-    int equal = places.size();
+    int whole = places.size();
+    int equal = whole;
     double[] sorted = IntStream.range(0, at.length).filter(i -> StrictMath.abs(shape.turn(i)) > SLIGHT).mapToDouble(i -> at[i]).sorted()
         .distinct().toArray();
     if (sorted.length <= FEW_CORNERS) {
@@ -66,7 +67,7 @@ final class RunCuts {
         take(places, corner - k * (limit - SplitLimits.ROUNDING), low, high);
       }
     }
-    int most = Math.max(MOST_PLACES, equal);
+    int most = Math.max(MOST_PLACES, whole);
     for (int k = 0; k < places.size() && k < most; k++) {
       across(places.get(k), dx, dy, k < equal ? Cut.Kind.EQUAL_RUN : Cut.Kind.OTHER_RUN);
     }
