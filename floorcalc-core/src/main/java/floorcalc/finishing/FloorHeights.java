@@ -33,7 +33,9 @@ public record FloorHeights(HeightStack stack, List<String> notStated) {
     List<String> notStated = new ArrayList<>();
     List<RollGoods> layers = job.goods().layers();
     for (int i = 0; i < layers.size(); i++) {
-      String name = "layer " + (i + 1) + ", " + layers.get(i).name();
+      String given = layers.get(i).name();
+      boolean unique = !given.equals("board") && layers.stream().filter(one -> one.name().equals(given)).count() == 1;
+      String name = unique ? given : "layer " + (i + 1) + ", " + given;
       if (layers.get(i).thickness().isPresent()) {
         stack = stack.on(name, layers.get(i).thickness().get());
       } else {

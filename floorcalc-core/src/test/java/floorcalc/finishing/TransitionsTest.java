@@ -204,7 +204,9 @@ class TransitionsTest {
     assertThat(plan.materials()).anyMatch(line -> line.item().equals("T profile") && line.net().startsWith("0.8"));
 
     FloorJob thin = FloorJob.of("Test", BOARDS).room(study).goods(FloorGoods.NONE.withLayers(List.of(underlay))).build();
-    assertThat(FloorHeights.of(thin).notStated()).containsExactly("layer 1, felt");
+    assertThat(FloorHeights.of(thin).notStated()).containsExactly("felt");
+    FloorJob alike = FloorJob.of("Test", BOARDS).room(study).goods(FloorGoods.NONE.withLayers(List.of(underlay, underlay))).build();
+    assertThat(FloorHeights.of(alike).notStated()).containsExactly("layer 1, felt", "layer 2, felt");
     assertThat(Transitions.of(thin, plan).checks()).extracting(Check::outcome).containsOnly(Outcome.NOT_MEASURED);
   }
 

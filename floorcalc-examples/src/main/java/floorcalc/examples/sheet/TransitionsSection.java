@@ -15,6 +15,7 @@ import floorcalc.transitions.DoorLeaf;
 import floorcalc.transitions.Fall;
 import floorcalc.transitions.HeightDifference;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The part of the sheet on doors and profiles: what is cut before a board is laid, and which bar goes where. */
 final class TransitionsSection {
@@ -38,7 +39,8 @@ final class TransitionsSection {
     }
     html.line("<section aria-labelledby=\"s-edges\">").line("<h2 id=\"s-edges\">Doors and transitions</h2>");
     html.raw("<p>The floor stands ").text(figures.withUnit(heights.stack().total())).raw(" above the bare subfloor: ")
-        .text(figures.inWords(heights.stack().toString()));
+        .text(heights.stack().layers().stream().map(layer -> layer.name() + " (" + figures.withUnit(layer.thickness()) + ")")
+            .collect(Collectors.joining(" + ")));
     if (!heights.notStated().isEmpty()) {
       html.raw(". <b>Not stated: ").text(String.join(", ", heights.notStated()))
           .raw("</b>; add its thickness to each height below, and take it off the space under doors");
@@ -112,7 +114,7 @@ final class TransitionsSection {
     if (plan.breaks().isEmpty()) {
       return;
     }
-    html.line("<table class=\"edges\">").line("<caption>At expansion breaks: T profiles</caption>").columns("28 12 18 16 32 32 62")
+    html.line("<table class=\"edges\">").line("<caption>At expansion breaks: T profiles</caption>").columns("28 16 18 14 31 31 62")
         .heads(List.of("Room", "Profile", "Length", "Gap", "From", "To", "Because")).line("<tbody>");
     for (int i = 0; i < plan.breaks().size(); i++) {
       RoomBreak one = plan.breaks().get(i);

@@ -40,7 +40,7 @@ class TransitionsSectionTest {
   void aDoor() {
     String section = section("{\"name\": \"D1\", \"from\": [500, 0], \"to\": [1300, 0], \"leadsTo\": \"Bath\", \"casing\": \"cut\","
         + " \"leaf\": {\"aboveSubfloor\": 24}, \"beyond\": {\"finish\": \"tile\", \"higherBy\": -4}}");
-    assertThat(section).contains("The floor stands 14 mm above the bare subfloor: board 14 mm").contains("Not stated: underlay")
+    assertThat(section).contains("The floor stands 14 mm above the bare subfloor: board (14 mm)").contains("Not stated: underlay")
         .contains("<bdi>Study</bdi>, <bdi>D1</bdi> <small>to <bdi>Bath</bdi></small></th><td>E1 end</td><td>800</td>"
             + "<td>tile, 4 mm lower: falls away</td><td>cut 15 mm above the subfloor</td>"
             + "<td class=\"no\">10 mm left under it, 2.7 mm lacking</td><td>another finish beyond, 4 mm lower beyond,");
