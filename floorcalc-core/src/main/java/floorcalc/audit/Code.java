@@ -20,7 +20,6 @@ enum Code {
   BAYS_OVERLAP("bays-overlap"),
   BREAK_GAP("break-gap"),
   BREAKS_GIVEN("breaks-given"),
-  BAY_NOT_FREE("bay-not-free"),
   HOLE("hole"),
   OVERLAP("overlap"),
   OUTSIDE("outside-laid"),

@@ -49,7 +49,6 @@ public final class PlanAudit {
     Compromises compromises = Compromises.of(plan, breaches);
     CutList cuts = new CutList(countPieces(plan));
     RoomCheck.check(job, plan, breaches);
-    FreedomCheck.check(plan, job.rules(), breaches);
     BayCheck bays = new BayCheck(job, book, cuts, compromises, breaches, tally);
     for (Bay bay : plan.bays()) {
       bays.check(bay);

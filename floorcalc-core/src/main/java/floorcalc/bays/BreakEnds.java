@@ -10,7 +10,7 @@ import java.util.List;
  * are the ends of the other; the first is made to end on the other as it came out.
  */
 final class BreakEnds {
-  private static final double NEAR = 10;
+  private static final double NEAR = 60;
   private static final int ROUNDS = 4;
 
   private BreakEnds() {}

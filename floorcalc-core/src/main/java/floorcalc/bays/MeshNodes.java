@@ -8,11 +8,11 @@ import java.util.Map;
 
 /** The nodes where the walls and the cuts of a room meet, the corners first, and the edges between them. */
 final class MeshNodes {
-  /** Places as near to each other are one node. Each is off by less than a nanometre, as all are rounded to whole ones. */
-  private static final double SAME = 1.5;
+  /** Places as near to each other are one node, so that three lines that were rounded and cross at one place have no triangle between them. */
+  private static final double SAME = 20;
   /** A node as near to a line is on it. */
-  private static final double ON_LINE = 2.5;
-  private static final long GRID = 8;
+  private static final double ON_LINE = 25;
+  private static final long GRID = 64;
 
   private final RoomShape shape;
   private final List<Cut> cuts;

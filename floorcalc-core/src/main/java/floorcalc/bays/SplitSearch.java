@@ -12,6 +12,7 @@ import floorcalc.working.Calculated;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 
 /** One search for the breaks of a room, from the lines that may be taken to the breaks with their reasons. */
 final class SplitSearch {
@@ -45,17 +46,23 @@ final class SplitSearch {
     List<Cut> fromCorners = corners.all();
     List<Cut> forRuns = RunCuts.of(shape, limits);
     Tried all = new Tried(cuts, fromCorners, forRuns, doorways);
-    List<ExpansionBreak> breaks = all.search.isComplete() ? all.breaks(all.search.bays()) : List.of();
-    if (all.search.isProven()) {
-      return result(breaks, !corners.isThinned());
+    Optional<Found> best = all.search.isComplete() ? Optional.of(all.found()) : Optional.empty();
+    if (best.isPresent() && all.search.isProven()) {
+      return result(best.get().breaks(), !corners.isThinned());
     }
-    Tried few = new Tried(cuts, CornerCuts.cheapest(fromCorners), forRuns, doorways);
-    List<ExpansionBreak> others = few.breaks(few.search.bays());
-    return result(breaks.isEmpty() || length(others).compareTo(length(breaks)) < 0 ? others : breaks, false);
+    Found few = new Tried(cuts, CornerCuts.cheapest(fromCorners), forRuns, doorways).found();
+    return result(best.map(found -> found.orBetter(few)).orElse(few).breaks(), false);
   }
 
-  private static Length length(List<ExpansionBreak> breaks) {
-    return breaks.stream().map(ExpansionBreak::length).reduce(Length.ZERO, Length::plus);
+  /** Breaks, and how many of the bays between them are still not free or too long. */
+  private record Found(List<ExpansionBreak> breaks, int notFree) {
+    Found orBetter(Found other) {
+      return other.notFree < notFree || other.notFree == notFree && other.length().compareTo(length()) < 0 ? other : this;
+    }
+
+    private Length length() {
+      return breaks.stream().map(ExpansionBreak::length).reduce(Length.ZERO, Length::plus);
+    }
   }
 
   private boolean isOneBay() {
@@ -94,6 +101,12 @@ final class SplitSearch {
       }
       check = new PartCheck(mesh, limits, fixed);
       search = new PartSearch(mesh, check, costs(mesh, cuts), fixed, MOST_GROWN, MOST_TRIED);
+    }
+
+    Found found() {
+      List<BitSet> bays = search.bays();
+      return new Found(breaks(bays),
+          (int) bays.stream().filter(bay -> check.judge(bay) != PartCheck.Verdict.FREE).count());
     }
 
     /** The opening that an edge lies in, -1 if none: openings are the first cuts. */

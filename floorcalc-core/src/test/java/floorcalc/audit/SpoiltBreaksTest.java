@@ -66,20 +66,6 @@ class SpoiltBreaksTest {
         .containsExactly("breaks-given", "laid-astray", "laid-missing", "room-unknown");
   }
 
-  /** The inner corner of the laid L is at (1990, 1990); the line across runs from (3990, 1990) to (1990, 2990): 1000·2000/√(1000² + 2000²). */
-  @Test
-  void aBayThatIsNotFreeMustBeNamed() {
-    FloorJob whole = job(0);
-    FloorPlan plan = FloorPlanner.plan(whole);
-    assertThat(plan.findings()).anyMatch(finding -> finding.code().equals("bay-must-be-split"));
-    FloorPlan silent = new FloorPlan(plan.title(), plan.bays(), plan.boards(), plan.order(), plan.ledger(), plan.materials(),
-        plan.profiles(), plan.checks(), plan.compromises(), List.of(), plan.cautions(), plan.working());
-    assertThat(PlanAudit.of(whole, silent).breaches()).singleElement().satisfies(breach -> {
-      assertThat(breach.code()).isEqualTo("bay-not-free");
-      assertThat(breach.message()).contains(" 894.427191 mm inside the line across its recess; at most 500 mm");
-    });
-  }
-
   @Test
   void aBreakMayBeNarrowerOrWiderThanTwoGaps() {
     for (int gap : new int[] {7, 12, 20, 30, 60}) {
