@@ -34,7 +34,7 @@ import java.util.stream.Collectors;
 /** Works out one opening after another. Used by one thread. */
 final class DoorWorks {
   /** A leaf that stands higher than usual keeps nobody from laying a floor. */
-  private static final List<DoorSet> LEAF_SETS = List.of(leastOver(DoorSet.COMMON_PRACTICE), leastOver(DoorSet.UK_VENTILATION));
+  private static final List<DoorSet> LEAF_SETS = List.of(leastOver(DoorSet.COMMON_PRACTICE));
 
   private final FloorJob job;
   private final FloorHeights heights;
