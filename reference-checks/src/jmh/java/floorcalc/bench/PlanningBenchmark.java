@@ -14,6 +14,7 @@ import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
 import java.util.concurrent.TimeUnit;
+import java.util.List;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -70,7 +71,7 @@ public class PlanningBenchmark {
     Ring walls = Ring.of(Point.ofMillimetres(0, 0), Point.ofMillimetres(length, 0),
         Point.ofMillimetres(length - 12, depth + 9), Point.ofMillimetres(5, depth));
     return FloorJob.of("Benchmark", BoardGoods.of(Length.ofMillimetres(BOARD), Length.ofMillimetres(WIDTH),
-        Length.ofMillimetres(14), 6)).room(Room.of("Hall", Outline.of(walls))).build();
+        Length.ofMillimetres(14), 6)).room(Room.of("Hall", Outline.of(walls)).withBreaks(List.of())).build();
   }
 
   /** Plans the floor as callers do: the plan is audited before it is handed out. */

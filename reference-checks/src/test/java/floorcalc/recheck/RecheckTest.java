@@ -39,7 +39,7 @@ class RecheckTest {
       BoardGoods.of(Length.ofMillimetres(1200), Length.ofMillimetres(190), Length.ofMillimetres(15), 8))
       .direction(DirectionChoice.of(Direction.ALONG_X))
       .room(Room.of("Room", Wkt.parse("POLYGON ((0 0, 5210 0, 5205 2400, 3100 2410, 3100 3770, 0 3760, 0 0), "
-          + "(1400 1100, 1800 1100, 1800 1500, 1400 1500, 1400 1100))"))).build();
+          + "(1400 1100, 1800 1100, 1800 1500, 1400 1500, 1400 1100))")).withBreaks(List.of())).build();
   private static final FloorPlan PLAN = FloorPlanner.plan(JOB);
 
   @Test
