@@ -30,7 +30,7 @@ public final class BayParts {
    * @throws IllegalArgumentException if a break leaves the floor, runs along a wall or ends on the open floor
    */
   public static BayParts of(Outline room, List<ExpansionBreak> breaks) {
-    List<Line> lines = breaks.stream().map(line -> new Line(line.from(), line.to())).toList();
+    List<Line> lines = breaks.stream().map(ExpansionBreak::middle).toList();
     return new BayParts(Objects.requireNonNull(room, "room"), List.copyOf(breaks), PartedOutline.of(room, lines));
   }
 

@@ -1,6 +1,7 @@
 package floorcalc.bays;
 
 import floorcalc.measure.Length;
+import floorcalc.outline.Line;
 import floorcalc.outline.Point;
 import java.io.Serializable;
 import java.util.Objects;
@@ -52,6 +53,15 @@ public record ExpansionBreak(Point from, Point to, Reason reason, String because
    */
   public static ExpansionBreak given(Point from, Point to) {
     return new ExpansionBreak(from, to, Reason.GIVEN, "given in the job");
+  }
+
+  /**
+   * Returns its middle line.
+   *
+   * @return the line, not null
+   */
+  public Line middle() {
+    return new Line(from, to);
   }
 
   /**

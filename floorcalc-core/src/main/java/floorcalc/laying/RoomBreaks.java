@@ -33,7 +33,9 @@ record RoomBreaks(List<ExpansionBreak> lines, Length gap, List<Step> steps, List
       return new RoomBreaks(room.breaks().orElse(List.of()), gap, List.of(), List.of());
     }
     Calculated<BaySplit> split = BaySplit.of(room.outline(), boards, room.openings(), job.rules());
-    return new RoomBreaks(split.value().breaks(), gap, split.steps(), split.findings());
+    // What keeps a bay from moving is said of the bays as they are laid, by their names in the plan.
+    return new RoomBreaks(split.value().breaks(), gap, split.steps(), split.findings().stream()
+        .filter(finding -> !finding.code().equals("bay-must-be-split")).toList());
   }
 
   /** The gap of a break: its own, or an expansion gap on either side of its middle. */
@@ -44,7 +46,7 @@ record RoomBreaks(List<ExpansionBreak> lines, Length gap, List<Step> steps, List
 
   /** The floor of the room less its gaps, bay by bay. */
   List<Outline> bays(Calculated<ExpansionGap> floor) {
-    List<Line> middle = lines.stream().map(line -> new Line(line.from(), line.to())).toList();
+    List<Line> middle = lines.stream().map(ExpansionBreak::middle).toList();
     return lines.isEmpty() ? floor.value().laid() : BreakGap.taken(floor.value(), middle, gap);
   }
 

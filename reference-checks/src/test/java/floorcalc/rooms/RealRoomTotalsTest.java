@@ -9,9 +9,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * Boards, bound and proofs over all rooms of the project, products of one length and directions, rooms that bend split into bays: regression
- * values. Boards may only
- * fall, the bound and the number of proofs only rise.
+ * Boards, bound and proofs over all rooms of the project, products of one length and directions, rooms that bend split into bays:
+ * regression values. Boards may only fall, the bound and the number of proofs only rise.
  */
 @Tag("reference")
 class RealRoomTotalsTest {

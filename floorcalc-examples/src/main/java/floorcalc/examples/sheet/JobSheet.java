@@ -11,7 +11,8 @@ import java.util.Map;
 /**
  * The printable job sheet: one HTML file that needs nothing beside it, for A4 and Letter, black on white. It says first
  * what to bring, what to beware of and what to order, then whether the site is fit and what was not kept, then piece by piece
- * what to saw, how the figures came about, and last the records: a checklist to fill in and a handover to sign.
+ * what to saw, then the records: a checklist to fill in and a handover to sign. How the figures came about stands last, on pages of its own
+ * that need not be printed.
  */
 public final class JobSheet {
   private final FloorJob job;
@@ -62,9 +63,9 @@ public final class JobSheet {
       }
       new BaySection(html, figures, job, plan, bay, kept).write(card.linesOf(bay));
     }
-    new WorkingSection(html, plan).write();
     new ChecklistSection(html, figures, job, plan).write();
     new HandoverSection(html, figures, job, plan).write();
+    new WorkingSection(html, plan).write();
     html.line("</main>").line("</body>").line("</html>");
     return html.toString();
   }
@@ -78,7 +79,8 @@ public final class JobSheet {
     html.line("<p class=\"lead\">" + (figures.inches() ? "Lengths in feet and inches to 1/16, millimetres in brackets" : "Lengths in millimetres")
         + ". <b>Near</b> is towards the starting wall, <b>far</b> away from it; <b>left</b> and <b>right</b> are yours when"
         + " the starting wall is behind you. Read the <a href=\"#s-cautions\">cautions</a> before you saw; fill in the"
-        + " <a href=\"#s-checklist\">checklist</a>; the <a href=\"#s-handover\">handover</a> stays with the floor.</p>");
+        + " <a href=\"#s-checklist\">checklist</a>; the <a href=\"#s-handover\">handover</a> stays with the floor. The"
+        + " <a href=\"#s-working\">working</a> of the figures begins a page of its own at the end and need not be printed.</p>");
   }
 
   private void cautions() {

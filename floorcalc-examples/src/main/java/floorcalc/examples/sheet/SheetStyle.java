@@ -74,7 +74,7 @@ final class SheetStyle {
       .step ul { margin: 0; padding-left: 6mm; }
       .sign { break-inside: avoid; }
       .sign td { width: 22%; height: 11mm; border-left: .15mm solid #777; }
-      .record { break-before: page; }
+      .record, .working { break-before: page; }
       .record h2 { margin-top: 0; }
       .fill td, .fill th { border-right: .15mm solid #777; padding-left: 1mm; }
       .fill tr > :last-child { border-right: 0; }
