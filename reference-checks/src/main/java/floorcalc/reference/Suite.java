@@ -1,0 +1,30 @@
+package floorcalc.reference;
+
+import floorcalc.reference.cases.EquilibriumCases;
+import floorcalc.reference.cases.Topic;
+import floorcalc.reference.cases.UnitCases;
+import floorcalc.reference.check.ReferenceCase;
+import java.util.List;
+
+/** All topics of the reference suite. */
+public final class Suite {
+  private Suite() {}
+
+  /**
+   * Returns the topics in the order of the report.
+   *
+   * @return the topics, not null
+   */
+  public static List<Topic> topics() {
+    return List.of(new UnitCases(), new EquilibriumCases());
+  }
+
+  /**
+   * Makes the cases of all topics.
+   *
+   * @return the cases, not null
+   */
+  public static List<ReferenceCase> cases() {
+    return topics().stream().flatMap(topic -> topic.cases().stream()).toList();
+  }
+}

@@ -1,0 +1,45 @@
+package floorcalc.reference.answers;
+
+import floorcalc.reference.check.Answer;
+import floorcalc.reference.check.Implementation;
+import floorcalc.reference.check.Question;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** This library, asked through its public calls alone. */
+public final class Library implements Implementation {
+  private final Answers answers = new Answers();
+
+  /** Makes the list of all calculations. */
+  public Library() {
+    new UnitAnswers().addTo(answers);
+    new EquilibriumAnswers().addTo(answers);
+  }
+
+  @Override
+  public String name() {
+    return "floorcalc";
+  }
+
+  /**
+   * Answers a question.
+   *
+   * @param question the question, not null
+   * @return the answer; empty if the calculation has no name here
+   * @throws IllegalArgumentException if an input is missing or refused
+   */
+  @Override
+  public Optional<Answer> answer(Question question) {
+    return answers.answer(question);
+  }
+
+  /**
+   * Returns which classes of the core stand behind each calculation.
+   *
+   * @return full names of classes by the calculation's name, unmodifiable, not null
+   */
+  public Map<String, List<String>> underTest() {
+    return answers.underTest();
+  }
+}
