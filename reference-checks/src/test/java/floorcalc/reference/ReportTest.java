@@ -1,0 +1,34 @@
+package floorcalc.reference;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import floorcalc.reference.answers.Library;
+import floorcalc.reference.report.Comparison;
+import floorcalc.reference.report.FullReport;
+import floorcalc.reference.report.ReferenceReport;
+import floorcalc.reference.report.ShortReport;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The page in docs is what the suite finds now; {@code -Ddocs.write} writes it anew. */
+class ReportTest {
+  private static final Path PAGE = Path.of("..", "docs", "reference-report.md");
+
+  @Test
+  void thePageIsUpToDate() throws IOException {
+    Library library = new Library();
+    List<Comparison> comparisons = List.of();
+    ReferenceReport report = ReferenceReport.of(Suite.topics(), library, library.underTest(), comparisons);
+    Files.createDirectories(Path.of("target"));
+    Files.writeString(Path.of("target", "reference-report.html"), FullReport.html(report), UTF_8);
+    String page = ShortReport.markdown(report);
+    if (System.getProperty("docs.write") != null) {
+      Files.writeString(PAGE, page, UTF_8);
+    }
+    assertThat(Files.readString(PAGE, UTF_8)).as("mvn -pl reference-checks -am test -Dtest=ReportTest -Ddocs.write writes it").isEqualTo(page);
+  }
+}
