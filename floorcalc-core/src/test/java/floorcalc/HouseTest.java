@@ -65,11 +65,12 @@ class HouseTest {
     arrows.put("moisture", Set.of("measure", "working", "outline"));
     arrows.put("movement", Set.of("measure", "working", "rules", "outline", "moisture"));
     arrows.put("flatness", Set.of("measure", "working", "outline"));
+    arrows.put("deviations", Set.of("measure", "working", "outline", "boards", "flatness"));
     arrows.put("materials",
         Set.of("measure", "working", "rules", "outline", "moisture", "flatness", "boards", "trims", "bays"));
     arrows.put("site", Set.of("measure", "working", "rules", "outline", "boards", "moisture", "movement", "flatness"));
     arrows.put("plan", Set.of("measure", "working", "rules", "outline", "bays", "transitions", "fittings", "rows", "joints",
-        "boards", "materials", "site"));
+        "boards", "deviations", "materials", "site"));
     arrows.put("laying",
         Set.of("measure", "working", "rules", "outline", "bays", "rows", "joints", "boards", "materials", "plan"));
     // The audit shares no arithmetic with what it checks. A job hands out its boards and a plan its ledger: it reads

@@ -1,0 +1,180 @@
+package floorcalc.deviations;
+
+import floorcalc.measure.Area;
+import floorcalc.working.Calculated;
+import floorcalc.working.Judgement;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * A named set of permitted deviations as one source states them, of boards as delivered or of a laid floor. Sources that disagree are sets of
+ * their own and are never averaged; the goods' papers and the contract come before any of them. Immutable and thread-safe.
+ * <pre>{@code
+ * DeviationReadings joints = DeviationReadings.ofWidth(Length.ofMillimetres(90))
+ *     .with(Deviation.JOINT, List.of(Length.parse("0.4 mm"), Length.parse("1.9 mm")));
+ * DeviationSet.named("NF DTU 51.1").judge(joints).value();   // at most 1.8 mm at 90 mm: not met
+ * }</pre>
+ */
+public final class DeviationSet {
+  private final String name;
+  private final String about;
+  private final Stage stage;
+  private final List<DeviationLimit> limits;
+  private final Optional<ReadingNumber> number;
+  private final Optional<WoodMoisture> moisture;
+
+  private DeviationSet(String name, String about, Stage stage, List<DeviationLimit> limits, Optional<ReadingNumber> number,
+      Optional<WoodMoisture> moisture) {
+    this.name = Objects.requireNonNull(name, "name");
+    this.about = Objects.requireNonNull(about, "about");
+    this.stage = Objects.requireNonNull(stage, "stage");
+    this.limits = List.copyOf(limits);
+    this.number = number;
+    this.moisture = moisture;
+    if (limits.isEmpty()) {
+      throw new IllegalArgumentException("set '" + name + "' must have at least one limit");
+    }
+  }
+
+  /**
+   * Returns a set of the caller's own, such as that of the goods' papers.
+   *
+   * @param name its name, not null
+   * @param about what it is for, not null
+   * @param stage boards as delivered or the laid floor, not null
+   * @param limits the limits, not null, at least one
+   * @return the set, not null
+   * @throws IllegalArgumentException if there is no limit
+   */
+  public static DeviationSet of(String name, String about, Stage stage, List<DeviationLimit> limits) {
+    return new DeviationSet(name, about, stage, limits, Optional.empty(), Optional.empty());
+  }
+
+  /** The same set with the number of readings that its source asks for. */
+  DeviationSet asking(int readings, Area area) {
+    return new DeviationSet(name, about, stage, limits, Optional.of(new ReadingNumber(readings, area)), moisture);
+  }
+
+  /** The same set, for wood of a moisture content. */
+  DeviationSet atMoisture(int low, int high) {
+    return new DeviationSet(name, about, stage, limits, number,
+        Optional.of(new WoodMoisture(BigDecimal.valueOf(low), BigDecimal.valueOf(high))));
+  }
+
+  /**
+   * Returns all published sets, those of goods first.
+   *
+   * @return an unmodifiable list, not null
+   */
+  public static List<DeviationSet> all() {
+    return PublishedDeviations.ALL;
+  }
+
+  /**
+   * Returns the published sets of one stage.
+   *
+   * @param stage boards as delivered or the laid floor, not null
+   * @return an unmodifiable list, not null
+   */
+  public static List<DeviationSet> all(Stage stage) {
+    Objects.requireNonNull(stage, "stage");
+    return all().stream().filter(set -> set.stage == stage).toList();
+  }
+
+  /**
+   * Returns the set of a name.
+   *
+   * @param name the name, as {@link #name()} gives it, not null
+   * @return the set, not null
+   * @throws IllegalArgumentException if there is no such set; the message lists the names
+   */
+  public static DeviationSet named(String name) {
+    Objects.requireNonNull(name, "name");
+    return all().stream().filter(set -> set.name.equals(name)).findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("there is no set of permitted deviations '" + name + "'; the sets are: "
+            + all().stream().map(set -> "'" + set.name + "'").collect(Collectors.joining(", "))));
+  }
+
+  /**
+   * Judges what was measured, limit by limit.
+   * <p>
+   * A reading that is just at the limit keeps it. Where a source lets a share of the readings be beyond, that share of their number
+   * is rounded down, so of few readings none may be. Of a limit to the mean of several, each run of so many readings in a row
+   * counts.
+   *
+   * @param readings what was measured, not null
+   * @return a judgement {@code deviation-…} with the {@linkplain Deviation#code() code} of what deviates, for each limit for boards of the width:
+   *     not measured without readings; and one, not measured, for each kind of reading that the set has no limit for. Findings: {@code few-readings} where the
+   *     source asks for more of them, {@code measured-at-other-moisture} where it measures drier or damper wood; not null
+   */
+  public Calculated<List<Judgement>> judge(DeviationReadings readings) {
+    return new DeviationJudge(this, Objects.requireNonNull(readings, "readings")).judge();
+  }
+
+  /**
+   * Returns the name of the set.
+   *
+   * @return the name, not null
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * Returns what the set is for.
+   *
+   * @return a few words, not null
+   */
+  public String about() {
+    return about;
+  }
+
+  /**
+   * Returns when the set is used.
+   *
+   * @return boards as delivered or the laid floor, not null
+   */
+  public Stage stage() {
+    return stage;
+  }
+
+  /**
+   * Returns the limits in the order of the source.
+   *
+   * @return an unmodifiable list, not null, at least one
+   */
+  public List<DeviationLimit> limits() {
+    return limits;
+  }
+
+  /**
+   * Returns how many readings the source asks for, if it says so.
+   *
+   * @return the number by area, empty if it is silent; not null
+   */
+  public Optional<ReadingNumber> number() {
+    return number;
+  }
+
+  /**
+   * Returns the moisture content that the wood has when it is measured, if the source says so.
+   *
+   * @return the range, empty if it is silent; not null
+   */
+  public Optional<WoodMoisture> moisture() {
+    return moisture;
+  }
+
+  /**
+   * Returns the name of the set.
+   *
+   * @return the name, not null
+   */
+  @Override
+  public String toString() {
+    return name;
+  }
+}
