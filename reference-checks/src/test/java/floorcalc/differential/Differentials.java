@@ -17,6 +17,9 @@ public final class Differentials {
   public static List<Differential> all() {
     List<Differential> all = new ArrayList<>();
     addSizes(all);
+    all.add(new InsetDifferential(new JtsInset(), 2000));
+    all.add(new InsetDifferential(new EsriInset(), 1000));
+    all.add(new InsetDifferential(new CommonsInset(), 2000));
     return List.copyOf(all);
   }
 

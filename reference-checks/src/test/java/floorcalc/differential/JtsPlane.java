@@ -2,7 +2,9 @@ package floorcalc.differential;
 
 import floorcalc.outline.Outline;
 import floorcalc.outline.Ring;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -48,6 +50,30 @@ final class JtsPlane implements Plane {
   static Polygon polygon(Outline outline) {
     return FACTORY.createPolygon(ring(outline.shell()),
         outline.voids().stream().map(JtsPlane::ring).toArray(LinearRing[]::new));
+  }
+
+  /** {@return the shell and the voids} */
+  static List<Ring> rings(Outline outline) {
+    return Stream.concat(Stream.of(outline.shell()), outline.voids().stream()).toList();
+  }
+
+  /** {@return all rings of all pieces} */
+  static Geometry walls(List<Outline> pieces) {
+    return together(pieces.stream().flatMap(piece -> rings(piece).stream()).map(JtsPlane::ring).toList());
+  }
+
+  static Geometry together(List<? extends Geometry> lines) {
+    return FACTORY.createGeometryCollection(lines.toArray(Geometry[]::new));
+  }
+
+  /** {@return the ring through these corners; empty if there are fewer than three} */
+  static Geometry closed(List<Coordinate> corners) {
+    if (corners.size() < 3) {
+      return FACTORY.createLineString();
+    }
+    List<Coordinate> ring = new ArrayList<>(corners);
+    ring.add(corners.get(0));
+    return FACTORY.createLineString(ring.toArray(Coordinate[]::new));
   }
 
   private static LinearRing ring(Ring ring) {

@@ -8,6 +8,7 @@ import floorcalc.outline.Ring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Sound outlines made by chance: right-angled, slanted, star-shaped and convex, straight or turned, with and without voids, in
@@ -43,7 +44,10 @@ final class RandomOutlines {
   Outline nextConvex() {
     while (true) {
       Outline outline = convex();
-      if (OutlineCheck.faultsOf(outline).isEmpty()) {
+      Ring walls = outline.shell();
+      // Rounded to whole millimetres a corner between two near ones may come to lie inside.
+      if (OutlineCheck.faultsOf(outline).isEmpty()
+          && IntStream.range(0, walls.size()).allMatch(corner -> walls.angleDegrees(corner) < 180)) {
         return outline;
       }
     }
