@@ -1,9 +1,11 @@
 package floorcalc.differential;
 
 import floorcalc.outline.Outline;
+import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Lines;
 import org.apache.commons.geometry.euclidean.twod.RegionBSPTree2D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.apache.commons.geometry.euclidean.twod.path.LinePath;
@@ -16,7 +18,7 @@ import org.apache.commons.numbers.core.Precision;
  * 500 of these outlines: in nanometres no precision serves, many areas come out infinite; in metres one of 10 pm and less gives every
  * area to a millionth of a nanometre along the walls, one of 1 nm loses half of the floor of some. Here it is a picometre.
  */
-final class CommonsPlane implements Plane {
+final class CommonsPlane implements Plane, PartedDifferential.PlaneCut {
   static final double METRE = 1e-9;
   static final Precision.DoubleEquivalence PICOMETRE = Precision.doubleEquivalenceOfEpsilon(1e-12);
 
@@ -45,6 +47,16 @@ final class CommonsPlane implements Plane {
     RegionBSPTree2D result = RegionBSPTree2D.empty();
     result.xor(union(some), union(others));
     return result.getSize() / METRE / METRE;
+  }
+
+  @Override
+  public double areaOnLeft(Outline room, Point from, Point to) {
+    RegionBSPTree2D left = region(room).split(Lines.fromPoints(place(from), place(to), PICOMETRE)).getMinus();
+    return left == null ? 0 : left.getSize() / METRE / METRE;
+  }
+
+  private static Vector2D place(Point point) {
+    return Vector2D.of(point.xNanometres() * METRE, point.yNanometres() * METRE);
   }
 
   RegionBSPTree2D union(List<Outline> pieces) {

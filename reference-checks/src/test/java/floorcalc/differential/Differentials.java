@@ -20,6 +20,10 @@ public final class Differentials {
     all.add(new InsetDifferential(new JtsInset(), 2000));
     all.add(new InsetDifferential(new EsriInset(), 1000));
     all.add(new InsetDifferential(new CommonsInset(), 2000));
+    all.add(new PartedDifferential(new CommonsPlane(), 1000));
+    all.add(new PartedDifferential(new EsriPlane(), 1000));
+    all.add(new BreakGapDifferential(1000));
+    all.add(new PlanCoverDifferential(new EsriPlane(), 40));
     return List.copyOf(all);
   }
 

@@ -4,12 +4,13 @@ import com.esri.core.geometry.Geometry;
 import com.esri.core.geometry.GeometryEngine;
 import com.esri.core.geometry.Polygon;
 import floorcalc.outline.Outline;
+import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /** Esri Geometry API, without a spatial reference. Its outer rings run clockwise. */
-final class EsriPlane implements Plane {
+final class EsriPlane implements Plane, PartedDifferential.PlaneCut {
   @Override
   public Library library() {
     return Library.ESRI_GEOMETRY;
@@ -33,6 +34,20 @@ final class EsriPlane implements Plane {
   @Override
   public double areaInOneAlone(List<Outline> some, List<Outline> others) {
     return GeometryEngine.symmetricDifference(union(some), union(others), null).calculateArea2D();
+  }
+
+  /** The room and the half-plane, which is a square of 200 m at the line. */
+  @Override
+  public double areaOnLeft(Outline room, Point from, Point to) {
+    double dx = to.xNanometres() - from.xNanometres();
+    double dy = to.yNanometres() - from.yNanometres();
+    Polygon left = new Polygon();
+    left.startPath(from.xNanometres(), from.yNanometres());
+    left.lineTo(from.xNanometres() - dy, from.yNanometres() + dx);
+    left.lineTo(to.xNanometres() - dy, to.yNanometres() + dx);
+    left.lineTo(to.xNanometres(), to.yNanometres());
+    left.closePathWithLine();
+    return GeometryEngine.intersect(polygon(room), left, null).calculateArea2D();
   }
 
   static Geometry union(List<Outline> pieces) {

@@ -18,10 +18,21 @@ final class RandomOutlines {
   private static final long MILLIMETRE = 1_000_000;
   private static final long FARTHEST = 9_000_000 * MILLIMETRE;
 
-  private final SplittableRandom random;
+  private static final double SMALLEST = 5e8;
+  private static final double LARGEST = 2e10;
 
+  private final SplittableRandom random;
+  private final double largest;
+
+  /** Rooms of half a metre to some 20 m. */
   RandomOutlines(long seed) {
+    this(seed, LARGEST);
+  }
+
+  /** Rooms of half a metre to so many nanometres across. */
+  RandomOutlines(long seed, double largest) {
     random = new SplittableRandom(seed);
+    this.largest = largest;
   }
 
   /** Where the room stands. */
@@ -148,9 +159,8 @@ final class RandomOutlines {
     return random.nextBoolean() ? 0 : random.nextDouble(2 * Math.PI);
   }
 
-  /** Nanometres: 0.5 m to 20 m. */
   private double size() {
-    return random.nextDouble(5e8, 2e10);
+    return random.nextDouble(SMALLEST, largest);
   }
 
   private static Outline outline(List<double[]> shell, List<List<double[]>> voids, long unit, double turn) {
