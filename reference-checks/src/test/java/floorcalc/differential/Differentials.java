@@ -24,6 +24,13 @@ public final class Differentials {
     all.add(new PartedDifferential(new EsriPlane(), 1000));
     all.add(new BreakGapDifferential(1000));
     all.add(new PlanCoverDifferential(new EsriPlane(), 40));
+    all.add(new ContainmentDifferential(2000));
+    all.add(new TurnDifferential(2000));
+    all.add(new StraightedgeDifferential(1000));
+    all.add(new PlacementDifferential(200));
+    all.add(new FNumberDifferential(2000));
+    all.add(new PlaneFitDifferential(Library.HIPPARCHUS, 1000));
+    all.add(new PlaneFitDifferential(Library.OJALGO, 1000));
     return List.copyOf(all);
   }
 
