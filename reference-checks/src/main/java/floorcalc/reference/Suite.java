@@ -1,6 +1,8 @@
 package floorcalc.reference;
 
 import floorcalc.reference.cases.EquilibriumCases;
+import floorcalc.reference.cases.MovementCases;
+import floorcalc.reference.cases.ShrinkageCases;
 import floorcalc.reference.cases.Topic;
 import floorcalc.reference.cases.UnitCases;
 import floorcalc.reference.check.ReferenceCase;
@@ -16,7 +18,7 @@ public final class Suite {
    * @return the topics, not null
    */
   public static List<Topic> topics() {
-    return List.of(new UnitCases(), new EquilibriumCases());
+    return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases());
   }
 
   /**

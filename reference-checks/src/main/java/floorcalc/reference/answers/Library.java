@@ -15,6 +15,8 @@ public final class Library implements Implementation {
   public Library() {
     new UnitAnswers().addTo(answers);
     new EquilibriumAnswers().addTo(answers);
+    new ShrinkageAnswers().addTo(answers);
+    new MovementAnswers().addTo(answers);
   }
 
   @Override

@@ -54,12 +54,18 @@ public final class EquilibriumCases implements Topic {
     return Question.of(EMC).with("temperature", temperature).with("relativeHumidity", humidity);
   }
 
+  /** Each cell in the scale of the table, and again in °C by the other form of the equation. */
   private static void addCell(DataRow row, List<ReferenceCase> cases) {
     Kind kind = Kind.ofStatus(row.text("status")).orElseThrow();
-    String id = row.text("temperature_degF") + " °F, " + row.text("relative_humidity_pct") + " %";
-    cases.add(new ReferenceCase(id, TABLE, kind, emc(row.text("temperature_degF") + " °F", row.text("relative_humidity_pct")),
-        List.of(Expected.within("percent", row.text("emc_pct"), "0.07", "the table was computed with the equation and rounded to 0.1, yet some last "
-            + "digits are off by one"))));
+    String humidity = row.text("relative_humidity_pct");
+    String id = row.text("temperature_degF") + " °F, " + humidity + " %";
+    Expected expected = Expected.within("percent", row.text("emc_pct"), "0.07", "the table was computed with the equation and rounded to 0.1, yet some last "
+        + "digits are off by one");
+    cases.add(new ReferenceCase(id, TABLE, kind, emc(row.text("temperature_degF") + " °F", humidity), List.of(expected)));
+    // The degrees in the file's other column are rounded to 0.1.
+    String celsius = row.number("temperature_degF").subtract(BigDecimal.valueOf(32)).multiply(BigDecimal.valueOf(5))
+        .divide(BigDecimal.valueOf(9), 6, RoundingMode.HALF_EVEN).toPlainString();
+    cases.add(new ReferenceCase(id + ", in °C", TABLE, kind, emc(celsius + " °C", humidity), List.of(expected)));
   }
 
   /**
