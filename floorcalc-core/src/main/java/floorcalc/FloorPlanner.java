@@ -31,8 +31,9 @@ public final class FloorPlanner {
   private FloorPlanner() {}
 
   /**
-   * Plans a floor. Each room's site is judged by its readings; a floor is planned whether or not its site is fit. A profile lies at
-   * each expansion break and at each door.
+   * Plans a floor. The boards are held against the sizes of their standard, a sample of them against what they may deviate, and each room's
+   * site is judged by its readings; a floor is planned whether or not boards and site are fit. A profile lies at each expansion break
+   * and at each door.
    *
    * @param job what is known about the floor, not null
    * @return the plan, audited; not null
@@ -52,7 +53,8 @@ public final class FloorPlanner {
     Check audited = Check.of("plan-audited", "plan audited a second time by other means",
         "covered, nothing overlaps, cuttable from the boards listed, rules kept or named", "no fault", Outcome.MET,
         Source.DEFINITION);
-    FloorPlan judged = SiteChecks.added(job, SurveyChecks.added(job, plan.with(List.of(audited), List.of(), List.of())));
+    FloorPlan bought = GoodsChecks.added(job, plan.with(List.of(audited), List.of(), List.of()));
+    FloorPlan judged = SiteChecks.added(job, SurveyChecks.added(job, bought));
     FloorPlan edged = Transitions.of(job, judged).addedTo(judged);
     FloorPlan cut = CutOuts.added(job, edged);
     // Last, since it cuts the profiles that the plan has by then from their bars.

@@ -4,6 +4,7 @@ import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.BoardGoods;
 import floorcalc.boards.OffcutUse;
 import floorcalc.boards.SearchEffort;
+import floorcalc.deviations.MeasuredBoards;
 import floorcalc.joints.JointPattern;
 import floorcalc.materials.FloorGoods;
 import floorcalc.rows.RowWay;
@@ -12,6 +13,7 @@ import floorcalc.rules.RuleSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * All that is known about a floor before it is planned: the goods, the rules, the choices, the rooms in laying order.
@@ -28,6 +30,7 @@ public final class FloorJob {
   private final JointPattern pattern;
   private final ThroughBreaks throughBreaks;
   private final FloorGoods goods;
+  private final MeasuredBoards measured;
   private final List<Room> rooms;
 
   private FloorJob(Builder builder) {
@@ -41,6 +44,7 @@ public final class FloorJob {
     this.pattern = builder.pattern;
     this.throughBreaks = builder.throughBreaks;
     this.goods = builder.goods;
+    this.measured = builder.measured;
     this.rooms = List.copyOf(builder.rooms);
     if (rooms.isEmpty()) {
       throw new IllegalArgumentException("a job needs at least one room");
@@ -153,6 +157,15 @@ public final class FloorJob {
   }
 
   /**
+   * Returns what was measured of a sample of the boards.
+   *
+   * @return the sample, empty if none was measured; not null
+   */
+  public Optional<MeasuredBoards> measuredBoards() {
+    return Optional.ofNullable(measured);
+  }
+
+  /**
    * Returns the rooms in laying order.
    *
    * @return an unmodifiable list, not null, not empty
@@ -215,6 +228,7 @@ public final class FloorJob {
     builder.pattern = pattern;
     builder.throughBreaks = throughBreaks;
     builder.goods = goods;
+    builder.measured = measured;
     builder.rooms.addAll(rooms);
     return builder;
   }
@@ -231,6 +245,7 @@ public final class FloorJob {
     private JointPattern pattern = JointPattern.FREE;
     private ThroughBreaks throughBreaks = ThroughBreaks.EACH_BAY_ITS_OWN;
     private FloorGoods goods = FloorGoods.NONE;
+    private MeasuredBoards measured;
     private final List<Room> rooms = new ArrayList<>();
 
     private Builder(String title, BoardGoods board) {
@@ -324,6 +339,17 @@ public final class FloorJob {
      */
     public Builder goods(FloorGoods bought) {
       this.goods = Objects.requireNonNull(bought, "bought");
+      return this;
+    }
+
+    /**
+     * Sets what was measured of a sample of the boards; nothing was if not set. The plan then holds it against what they may deviate.
+     *
+     * @param sample the sample, not null
+     * @return this builder, not null
+     */
+    public Builder measuredBoards(MeasuredBoards sample) {
+      this.measured = Objects.requireNonNull(sample, "sample");
       return this;
     }
 

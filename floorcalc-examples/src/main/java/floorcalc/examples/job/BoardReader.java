@@ -3,6 +3,7 @@ package floorcalc.examples.job;
 import floorcalc.boards.BoardGoods;
 import floorcalc.boards.Construction;
 import floorcalc.boards.PackContent;
+import floorcalc.deviations.MeasuredBoards;
 import floorcalc.measure.Length;
 import floorcalc.measure.Mass;
 import floorcalc.measure.Price;
@@ -15,7 +16,7 @@ import java.util.Optional;
 /** Reads the {@code board} of a job: the boards as they are sold. */
 final class BoardReader {
   private static final List<String> FIELDS = List.of("length", "coverWidth", "thickness", "perPack", "mix",
-      "construction", "species", "packMass", "packPrice");
+      "construction", "species", "packMass", "packPrice", "measured");
   private static final Map<String, Construction> CONSTRUCTIONS = new LinkedHashMap<>();
 
   static {
@@ -26,8 +27,16 @@ final class BoardReader {
   private BoardReader() {
   }
 
-  static Optional<BoardGoods> read(Value value) {
-    return value.object("the boards as they are sold", FIELDS).flatMap(BoardReader::goods);
+  /** The boards and, if any were measured, a sample of them. */
+  record Boards(BoardGoods goods, Optional<MeasuredBoards> measured) {
+  }
+
+  static Optional<Boards> read(Value value) {
+    return value.object("the boards as they are sold", FIELDS).flatMap(board -> {
+      Optional<BoardGoods> goods = goods(board);
+      Optional<MeasuredBoards> measured = board.optional("measured").flatMap(sample -> MeasuredBoardsReader.read(sample, goods));
+      return goods.map(sold -> new Boards(sold, measured));
+    });
   }
 
   private static Optional<BoardGoods> goods(Fields board) {

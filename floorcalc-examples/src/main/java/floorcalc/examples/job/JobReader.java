@@ -32,9 +32,10 @@ public final class JobReader {
    */
   public static JobFile read(byte[] utf8) {
     Parts parts = parts(utf8, Purpose.TO_LAY);
-    FloorJob.Builder builder = FloorJob.of(parts.title, parts.board).rules(parts.laying.rules())
+    FloorJob.Builder builder = FloorJob.of(parts.title, parts.board.goods()).rules(parts.laying.rules())
         .direction(parts.laying.direction()).offcuts(parts.laying.offcuts()).throughBreaks(parts.laying.throughBreaks())
         .goods(parts.goods);
+    parts.board.measured().ifPresent(builder::measuredBoards);
     parts.rooms.forEach(read -> builder.room(read.room().orElseThrow()));
     return new JobFile(builder.build(), parts.tapes.ofJob(), parts.tapes.inFeet());
   }
@@ -59,7 +60,7 @@ public final class JobReader {
   }
 
   /** The parts of a job without mistakes. */
-  private record Parts(String title, BoardGoods board, LayingReader.Laying laying, FloorGoods goods, List<RoomReader.Read> rooms,
+  private record Parts(String title, BoardReader.Boards board, LayingReader.Laying laying, FloorGoods goods, List<RoomReader.Read> rooms,
       Tapes tapes) {
   }
 
@@ -79,8 +80,9 @@ public final class JobReader {
       return Optional.empty();
     }
     Optional<String> title = job.requiredText("title");
-    Optional<BoardGoods> board = job.required("board", "an object: the boards as they are sold")
+    Optional<BoardReader.Boards> boards = job.required("board", "an object: the boards as they are sold")
         .flatMap(BoardReader::read);
+    Optional<BoardGoods> board = boards.map(BoardReader.Boards::goods);
     LayingReader.Laying laying = LayingReader.read(job.optional("laying"), board);
     FloorGoods bought = job.optional("goods").flatMap(GoodsReader::read).orElse(FloorGoods.NONE);
     List<RoomReader.Read> rooms = new ArrayList<>();
@@ -96,7 +98,7 @@ public final class JobReader {
     if (!job.mistakes().none()) {
       return Optional.empty();
     }
-    return Optional.of(new Parts(title.orElseThrow(), board.orElseThrow(), laying, bought, rooms, Tapes.of(root)));
+    return Optional.of(new Parts(title.orElseThrow(), boards.orElseThrow(), laying, bought, rooms, Tapes.of(root)));
   }
 
   /** Tells whether to read on: in a file of another format nothing else can be told to be wrong. */

@@ -1,5 +1,6 @@
 package floorcalc.examples.job;
 
+import floorcalc.deviations.DeviationReadings;
 import floorcalc.measure.Length;
 import floorcalc.rules.RuleKey;
 
@@ -30,6 +31,9 @@ record LengthRange(Length least, Length most) {
   static final LengthRange BAR_THICKNESS = new LengthRange(Length.ZERO, Length.ofMillimetres(300));
   static final LengthRange SHEET_THICKNESS = new LengthRange(Length.ofNanometres(1000), Length.ofMillimetres(100));
   static final LengthRange BEAD = new LengthRange(ABOVE_ZERO, Length.ofMillimetres(100));
+
+  /** What a board may be off, or is. */
+  static final LengthRange OFF = new LengthRange(Length.ZERO, DeviationReadings.GREATEST);
 
   static final LengthRange DEVIATION = new LengthRange(JobLimits.LEAST_DEVIATION, JobLimits.MOST_DEVIATION);
   static final LengthRange DEVIATION_PER_METRE = new LengthRange(Length.ZERO, JobLimits.MOST_DEVIATION);

@@ -69,8 +69,8 @@ final class Verdicts {
       if (check.outcome() != Outcome.NOT_MEASURED) {
         boolean met = check.outcome() == Outcome.MET;
         html.raw(met ? "<tr><td>met</td>" : "<tr><td class=\"no\">NOT MET</td>")
-            .element("th scope=\"row\"", check.check()).element("td", figures.inText(check.found()))
-            .element("td", figures.inText(check.limit())).element("td class=\"source\"", check.source().toString())
+            .element("th scope=\"row\"", check.check() + (check.advice().isEmpty() ? "" : ": " + check.advice()))
+            .element("td", figures.inText(check.found())).element("td", figures.inText(check.limit())).element("td class=\"source\"", check.source().toString())
             .line("</tr>");
       }
     }
@@ -89,7 +89,8 @@ final class Verdicts {
     for (Check check : ofTheFloor()) {
       if (check.outcome() == Outcome.NOT_MEASURED) {
         byLimit.computeIfAbsent(check.limit(), none -> new ArrayList<>())
-            .add(check.check() + (check.found().isEmpty() ? "" : ": " + check.found()));
+            .add(check.check() + (check.found().isEmpty() ? "" : ": " + check.found())
+                + (check.advice().isEmpty() ? "" : "; " + check.advice()));
       }
     }
     byLimit.forEach((limit, found) -> {

@@ -8,6 +8,10 @@ import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.Construction;
 import floorcalc.boards.OffcutUse;
 import floorcalc.boards.PackContent;
+import floorcalc.deviations.Deviation;
+import floorcalc.deviations.DeviationReadings;
+import floorcalc.deviations.DeviationSet;
+import floorcalc.deviations.MeasuredBoards;
 import floorcalc.examples.Docs;
 import floorcalc.flatness.GapReading;
 import floorcalc.flatness.ProfilePoint;
@@ -35,6 +39,7 @@ import floorcalc.site.HeightLine;
 import floorcalc.site.SiteReadings;
 import floorcalc.transitions.Casing;
 import floorcalc.transitions.FireRating;
+import floorcalc.working.Outcome;
 import floorcalc.working.Source;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -70,6 +75,36 @@ class JobReaderTest {
     assertThat(job.board().species()).contains("white oak");
     assertThat(job.board().packMass()).contains(new Mass(new BigDecimal("19.4")));
     assertThat(job.board().packPrice()).contains(new Price(new BigDecimal("118.40"), "EUR"));
+  }
+
+  @Test
+  void measuredBoardsOfEveryField() throws IOException {
+    MeasuredBoards measured = JobReader.read(bytes("everything.json")).job().measuredBoards().orElseThrow();
+    DeviationReadings readings = measured.readings();
+    assertThat(measured.permitted()).isSameAs(DeviationSet.named("NWFA/NOFMA factory finished"));
+    assertThat(readings.width()).isEqualTo(Length.ofMillimetres("184.15"));
+    assertThat(readings.of(Deviation.WIDTH)).containsExactly(Length.ofMillimetres("184.15"), Length.ofMillimetres("184.2"),
+        Length.ofMillimetres("183.9"));
+    assertThat(readings.of(Deviation.THICKNESS)).hasSize(2);
+    assertThat(readings.of(Deviation.LENGTH)).containsExactly(Length.ofMillimetres("1800.4"), Length.ofMillimetres("1199.6"));
+    assertThat(readings.of(Deviation.OUT_OF_SQUARE)).hasSize(3);
+    assertThat(readings.of(Deviation.MATCH_POSITION)).containsExactly(Length.ofMillimetres("0.1"));
+    assertThat(readings.of(Deviation.TONGUE_FIT)).containsExactly(Length.ofMillimetres("0.2"));
+    assertThat(readings.of(Deviation.LIPPING)).containsExactly(Length.ofMillimetres("0.15"), Length.ZERO);
+    assertThat(readings.moisture()).contains(new BigDecimal("8.5"));
+  }
+
+  @Test
+  void whatThePapersPermitIsASetOfTheJob() throws IOException {
+    MeasuredBoards measured = least("\"construction\"", "\"measured\": {\"widths\": [185.3], \"limits\": {\"width\": 0.2}}, \"construction\"").job()
+        .measuredBoards().orElseThrow();
+    assertThat(measured.permitted().name()).isEqualTo("goods' papers");
+    assertThat(measured.judge().value()).singleElement().satisfies(one -> {
+      assertThat(one.outcome()).isEqualTo(Outcome.NOT_MET);
+      assertThat(one.limit()).isEqualTo("plus or minus 0.2 mm");
+      assertThat(one.source()).isEqualTo(Source.GIVEN);
+    });
+    assertThat(JobReader.read(bytes("least.json")).job().measuredBoards()).isEmpty();
   }
 
   @Test
