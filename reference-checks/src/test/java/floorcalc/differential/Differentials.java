@@ -31,6 +31,10 @@ public final class Differentials {
     all.add(new FNumberDifferential(2000));
     all.add(new PlaneFitDifferential(Library.HIPPARCHUS, 1000));
     all.add(new PlaneFitDifferential(Library.OJALGO, 1000));
+    all.add(new TrimsDifferential(1000));
+    all.add(new TrimStockDifferential(500));
+    all.add(new BoardPairsDifferential(1000));
+    all.add(new RollsDifferential(150));
     return List.copyOf(all);
   }
 
