@@ -11,12 +11,13 @@ final class HtmlPage implements Page {
       h1, h2, h3 { font-family: Helvetica, Arial, "Liberation Sans", sans-serif; line-height: 1.2; break-after: avoid; }
       h2 { margin-top: 2.5rem; border-top: 2px solid #111; padding-top: .4rem; }
       .wide { overflow-x: auto; }
-      table { border-collapse: collapse; width: 100%; margin: .5rem 0 1.2rem; font-size: 9.5pt; }
-      th, td { text-align: left; vertical-align: top; padding: .2rem .7rem .2rem 0; border-bottom: 1px solid #bbb; overflow-wrap: anywhere; }
+      table { border-collapse: collapse; width: 100%; min-width: 46rem; margin: .5rem 0 1.2rem; font-size: 9.5pt; }
+      th, td { text-align: left; vertical-align: top; padding: .2rem .7rem .2rem 0; border-bottom: 1px solid #bbb; overflow-wrap: break-word; }
       th { border-bottom: 2px solid #111; }
       tr { break-inside: avoid; }
       td.alert { color: #a30000; font-weight: bold; }
       code { font-size: 9pt; }
+      @media print { table { min-width: 0; } th, td { padding-right: .4rem; } }
       """;
 
   private final StringBuilder out = new StringBuilder(1 << 16);
@@ -65,7 +66,7 @@ final class HtmlPage implements Page {
     return out + "</main>\n</body>\n</html>\n";
   }
 
-  /** Text of any origin; what stands between grave accents becomes code. */
+  /** Text of any origin; what stands between grave accents becomes code, whose names may go on in the next line. */
   private static String escaped(String text) {
     StringBuilder safe = new StringBuilder();
     boolean code = false;
@@ -79,6 +80,7 @@ final class HtmlPage implements Page {
           safe.append(code ? "</code>" : "<code>");
           code = !code;
         }
+        case '_', '.' -> safe.append(c).append(code ? "<wbr/>" : "");
         default -> safe.append(c);
       }
     }
