@@ -35,6 +35,10 @@ public final class Differentials {
     all.add(new TrimStockDifferential(500));
     all.add(new BoardPairsDifferential(1000));
     all.add(new RollsDifferential(150));
+    all.add(new LengthUnitsDifferential(5000));
+    all.add(new TapeWritingDifferential(2000));
+    all.add(new AreaUnitsDifferential(2000));
+    all.add(new TemperatureDifferential(3000));
     return List.copyOf(all);
   }
 
