@@ -1,6 +1,7 @@
 package floorcalc.reference;
 
 import floorcalc.reference.cases.EquilibriumCases;
+import floorcalc.reference.cases.MoistureLimitCases;
 import floorcalc.reference.cases.MovementCases;
 import floorcalc.reference.cases.ShrinkageCases;
 import floorcalc.reference.cases.Topic;
@@ -18,7 +19,7 @@ public final class Suite {
    * @return the topics, not null
    */
   public static List<Topic> topics() {
-    return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases());
+    return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases(), new MoistureLimitCases());
   }
 
   /**
