@@ -18,6 +18,9 @@ public final class Library implements Implementation {
     new ShrinkageAnswers().addTo(answers);
     new MovementAnswers().addTo(answers);
     new MoistureLimitAnswers().addTo(answers);
+    new RuleAnswers().addTo(answers);
+    new FilmAnswers().addTo(answers);
+    new TransitionAnswers().addTo(answers);
   }
 
   @Override

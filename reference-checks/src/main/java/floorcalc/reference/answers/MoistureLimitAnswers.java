@@ -30,16 +30,19 @@ import java.util.regex.Pattern;
 
 /** Limits of moisture for subfloors and boards, and of the air. */
 final class MoistureLimitAnswers {
-  private static final Map<String, MoistureLimits> SUBFLOORS = Map.of("common practice", MoistureLimits.COMMON_PRACTICE,
+  /** What a question calls a source, and the set that rests on it. */
+  static final Map<String, MoistureLimits> SUBFLOORS = Map.of("common practice", MoistureLimits.COMMON_PRACTICE,
       "German practice", MoistureLimits.GERMAN_PARQUET, "German parquet practice", MoistureLimits.GERMAN_PARQUET,
       "TKB data sheet 16", MoistureLimits.GERMAN_PARQUET, "DIN 18560-1:2015", MoistureLimits.DIN_18560_1,
       "NF DTU 51.11 (2009)", MoistureLimits.NF_DTU_51_11, "BS 8201 Annex A (as cited by NBS K21)", MoistureLimits.BS_8201_1987,
       "BS 8201:1987", MoistureLimits.BS_8201_1987, "BS 8201:2011", MoistureLimits.BS_8201_2011,
       "NWFA guidelines", MoistureLimits.NWFA_GUIDELINES);
-  private static final Map<String, ClimateLimits> AIR = Map.of("common practice", ClimateLimits.COMMON_PRACTICE,
+  /** What a question calls a source, and the range that rests on it. */
+  static final Map<String, ClimateLimits> AIR = Map.of("common practice", ClimateLimits.COMMON_PRACTICE,
       "NF DTU 51.2 P1-1 (May 2020) cl. 5.1 note", ClimateLimits.NF_DTU_51_2, "NWFA guidelines", ClimateLimits.NWFA_GUIDELINES,
       "Verband der deutschen Parkettindustrie", ClimateLimits.GERMAN_PARQUET_INDUSTRY, "adhesive-trade guide, 2004", ClimateLimits.ADHESIVE_GUIDE);
-  private static final Map<String, String> BOARDS = Map.ofEntries(Map.entry("EN 13226:2002: solid parquet", "EN 13226:2002"),
+  /** What a question calls a source, and the name of the range that rests on it. */
+  static final Map<String, String> BOARDS = Map.ofEntries(Map.entry("EN 13226:2002: solid parquet", "EN 13226:2002"),
       Map.entry("EN 13489:2002: multilayer parquet", "EN 13489:2002"), Map.entry("DIN 280: parquet", "DIN 280"),
       Map.entry("Verband der deutschen Parkettindustrie: solid parquet", "German parquet industry, solid"),
       Map.entry("Verband der deutschen Parkettindustrie: multilayer parquet", "German parquet industry, multilayer"),

@@ -19,7 +19,8 @@ final class MovementAnswers {
   private static final String DTU_51_2 = "NF DTU 51.2 P1-1 (May 2020) cl. 7.2";
   private static final String DTU_51_1 = "NF DTU 51.1 P1-1 (Dec 2010) cl. 7.5";
   private static final String DANISH = "Gulvfakta (Danish flooring reference)";
-  private static final Map<String, Coefficient> RULES = Map.of(
+  /** What a question calls a source, and the coefficient that rests on it. */
+  static final Map<String, Coefficient> RULES = Map.of(
       DTU_51_2 + ": softwoods, width and thickness", Coefficient.NF_DTU_SOFTWOOD,
       DTU_51_2 + ": hardwoods, width and thickness", Coefficient.NF_DTU_HARDWOOD,
       DTU_51_1 + ": solid wood", Coefficient.named("NF DTU solid"),

@@ -13,7 +13,8 @@ import java.util.Map;
 
 /** How much woods shrink and move. */
 final class ShrinkageAnswers {
-  private static final Map<String, SpeciesTable> TABLES = Map.of("Wood Handbook, table 13-5", SpeciesTable.WOOD_HANDBOOK,
+  /** What a question calls a source, and the table that rests on it. */
+  static final Map<String, SpeciesTable> TABLES = Map.of("Wood Handbook, table 13-5", SpeciesTable.WOOD_HANDBOOK,
       "DIN 68100", SpeciesTable.DIN_68100, "Technical Publication A200", SpeciesTable.TRADE_LIST_A200);
   /** European woods go by their bare names in a European table; the library asks for more. */
   private static final Map<String, String> EUROPEAN = Map.of("spruce", "Norway spruce", "larch", "European larch", "birch", "European birch",
