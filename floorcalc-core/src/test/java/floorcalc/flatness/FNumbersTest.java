@@ -3,10 +3,12 @@ package floorcalc.flatness;
 import static floorcalc.working.StepChecks.assertStepsHold;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.working.Calculated;
+import floorcalc.working.Judgement;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.IntToLongFunction;
@@ -91,5 +93,27 @@ class FNumbersTest {
   void unknownClassesAreRefused() {
     assertThatThrownBy(() -> FNumberClass.named("flattish")).hasMessage("there is no class 'flattish'; the classes are:"
         + " 'conventional', 'moderately flat', 'flat', 'very flat', 'superflat'");
+  }
+
+  /** Two lines: Fj Fk sqrt((rj + rk) / (rk Fj² + rj Fk²)) is the same as the sum over lines. */
+  @Test
+  void twoLinesTogether() {
+    Calculated<FNumber> joined = FNumber.byReadings(List.of(new FNumber(28.8406, 12), new FNumber(20.4443, 13)));
+    double j = 28.8406;
+    double k = 20.4443;
+    assertThat(joined.value().value()).isCloseTo(j * k * Math.sqrt(25 / (13 * j * j + 12 * k * k)), within(0.0001));
+    assertStepsHold(joined);
+  }
+
+  @Test
+  void aClassIsKeptByItsOwnNumbers() {
+    for (FNumberClass one : FNumberClass.all()) {
+      double ff = one.leastFlatness();
+      double fl = one.leastLevelness();
+      assertThat(one.judge(new FNumber(ff, 1), new FNumber(fl, 1))).allMatch(Judgement::isMet);
+      assertThat(one.judge(new FNumber(ff - 0.1, 1), new FNumber(fl - 0.1, 1))).noneMatch(Judgement::isMet);
+      assertThat(one.judgePart(new FNumber(one.leastLocalFlatness(), 1), new FNumber(one.leastLocalLevelness() - 0.1, 1), "line 1"))
+          .extracting(Judgement::isMet).containsExactly(true, false);
+    }
   }
 }

@@ -139,6 +139,7 @@ class StraightedgeTest {
     Profile hump = profile("1000", "0", "6", "0");
     assertThat(MidChord.of(hump, mm("2000")).value().highest().deviation()).isEqualTo(mm("6"));
     assertThat(MidChord.of(hump, mm("1000")).value().highest().deviation()).isEqualTo(mm("3"));
+    assertStepsHold(MidChord.of(hump, mm("1000")));
     assertThat(Straightedge.of(mm("2000")).greatest(hump, RestRule.WORST).gap()).isEqualTo(Length.ZERO);
     assertThatThrownBy(() -> MidChord.of(hump, mm("2001"))).hasMessage("no reading of a profile of 2000 mm has a chord of 2001"
         + " mm on the line; use a shorter chord");

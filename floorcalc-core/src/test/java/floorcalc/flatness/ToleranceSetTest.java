@@ -9,8 +9,10 @@ import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Outcome;
 import floorcalc.working.Source;
+import floorcalc.working.Standing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -201,5 +203,33 @@ class ToleranceSetTest {
     assertThatThrownBy(() -> new GapReading(mm("8"), mm("5"), "")).hasMessageContaining("check the units");
     assertThatThrownBy(() -> new GapReading(mm("8"), mm("-1"), "")).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new GapReading(Length.ZERO, mm("0"), "")).isInstanceOf(IllegalArgumentException.class);
+  }
+
+  /** Beyond its last distance a table by contact distance goes on, below its first it is silent; it states five distances. */
+  @Test
+  void aTableByContactDistanceIsSilentBelowItsFirst() {
+    ToleranceSet line3 = ToleranceSet.named("DIN 18202 line 3");
+    assertThat(line3.gapAllowed(Length.parse("100 mm"))).isPresent();
+    assertThat(line3.gapAllowed(Length.parse("99 mm"))).isEmpty();
+    assertThat(ToleranceSet.all()).filteredOn(set -> set.name().startsWith("DIN"))
+        .allSatisfy(set -> assertThat(set.limits()).extracting(SpanLimit::span).containsExactly(mm("100"), mm("1000"), mm("4000"), mm("10000"), mm("15000")))
+        .hasSize(8);
+  }
+
+  /** How each set is known, as the tables of published figures say; where a limit is one for a share of placements it is from memory. */
+  @Test
+  void everySetSaysHowItIsKnown() {
+    Set<String> read = Set.of("NHBC 9.1.5", "NF DTU 51.11 finished", "NF DTU 51.1", "NFCA", "MFMA");
+    List<String> recalled = List.of("ASTM F710", "ACI 117-", "GB 50209");
+    for (ToleranceSet set : ToleranceSet.all()) {
+      Standing expected = set == ToleranceSet.COMMON_PRACTICE ? Standing.COMMON_PRACTICE : read.contains(set.name()) ? Standing.READ
+          : recalled.stream().anyMatch(set.name()::startsWith) ? Standing.FROM_MEMORY : Standing.QUOTED;
+      assertThat(set.limits()).as(set.name()).allSatisfy(limit -> {
+        assertThat(limit.source().standing()).isEqualTo(expected);
+        assertThat(limit.percent() == 100 || expected == Standing.FROM_MEMORY).isTrue();
+      });
+    }
+    assertThat(ToleranceSet.all()).noneMatch(set -> set.name().startsWith("BS 8201"));
+    assertThat(ToleranceSet.COMMON_PRACTICE.limits()).hasSize(3);
   }
 }

@@ -2,10 +2,13 @@ package floorcalc.reference;
 
 import floorcalc.reference.cases.EquilibriumCases;
 import floorcalc.reference.cases.FilmCases;
+import floorcalc.reference.cases.FlatnessLimitCases;
+import floorcalc.reference.cases.HeightReadingCases;
 import floorcalc.reference.cases.MoistureLimitCases;
 import floorcalc.reference.cases.MovementCases;
 import floorcalc.reference.cases.RuleCases;
 import floorcalc.reference.cases.ShrinkageCases;
+import floorcalc.reference.cases.SlabCases;
 import floorcalc.reference.cases.Topic;
 import floorcalc.reference.cases.TransitionCases;
 import floorcalc.reference.cases.UnitCases;
@@ -22,8 +25,8 @@ public final class Suite {
    * @return the topics, not null
    */
   public static List<Topic> topics() {
-    return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases(), new MoistureLimitCases(), new RuleCases(), new FilmCases(),
-        new TransitionCases());
+    return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases(), new MoistureLimitCases(),
+        new RuleCases(), new FilmCases(), new TransitionCases(), new FlatnessLimitCases(), new HeightReadingCases(), new SlabCases());
   }
 
   /**

@@ -21,6 +21,9 @@ public final class Library implements Implementation {
     new RuleAnswers().addTo(answers);
     new FilmAnswers().addTo(answers);
     new TransitionAnswers().addTo(answers);
+    new FlatnessLimitAnswers().addTo(answers);
+    new HeightReadingAnswers().addTo(answers);
+    new SlabAnswers().addTo(answers);
   }
 
   @Override
