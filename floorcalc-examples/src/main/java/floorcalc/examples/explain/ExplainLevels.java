@@ -1,5 +1,6 @@
 package floorcalc.examples.explain;
 
+import floorcalc.deviations.OutOfLevelSet;
 import floorcalc.drawing.LevelsDrawing;
 import floorcalc.examples.job.Tape;
 import floorcalc.examples.readings.ReadingFile;
@@ -15,6 +16,7 @@ import floorcalc.measure.Mass;
 import floorcalc.outline.Outline;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
+import floorcalc.working.Judgement;
 import floorcalc.working.Step;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -52,6 +54,14 @@ final class ExplainLevels extends Explaining {
           + " for, a litre ground counted as two filled.")
   private Length grind;
 
+  @Option(names = "--level", paramLabel = "NAME", description = "By whose limits the room is level enough; by none if not given. A wrong name"
+      + " lists the sets.")
+  private String level;
+
+  @Option(names = "--datum", paramLabel = "LENGTH", converter = Typed.OfLength.class,
+      description = "The height that the floor is to be at, on the datum of the readings, for limits from a level line.")
+  private Length datum;
+
   @ArgGroup(exclusive = false)
   private Filler filler;
 
@@ -80,7 +90,7 @@ final class ExplainLevels extends Explaining {
 
   /** What was found in a room. */
   record Found(Levels levels, LevelPlane plane, ToleranceSet set, Optional<GridFlatness> flatness,
-      Optional<SubfloorPreparation> preparation, String why, Tape tape) {}
+      Optional<SubfloorPreparation> preparation, String why, Tape tape, List<Judgement> level) {}
 
   @Override
   Calculated<Found> calculate() {
@@ -90,13 +100,23 @@ final class ExplainLevels extends Explaining {
     if (drawing == null && outline != null) {
       throw new IllegalArgumentException("--outline is for a drawing; say where it goes with --drawing");
     }
+    if (level == null && datum != null) {
+      throw new IllegalArgumentException("--datum is for limits of level; name them with --level");
+    }
     ToleranceSet tolerances = ToleranceSet.named(set);
+    Optional<OutOfLevelSet> levelling = Optional.ofNullable(level).map(OutOfLevelSet::named);
     ReadingFile.Room room = ReadingInput.read(file, ReadingFile::room);
     Levels levels = room.levels();
     PreparationOptions options = options(room.tape());
     Calculated<LevelPlane> plane = levels.plane();
     List<Step> steps = new ArrayList<>(plane.steps());
     Set<Finding> findings = new LinkedHashSet<>(plane.findings());
+    List<Judgement> judged = new ArrayList<>();
+    if (levelling.isPresent()) {
+      Calculated<List<Judgement>> held = datum == null ? levelling.get().judge(levels) : levelling.get().judge(levels, datum);
+      steps.addAll(held.steps());
+      judged.addAll(held.value());
+    }
     Optional<GridFlatness> flatness = Optional.empty();
     Optional<SubfloorPreparation> preparation = Optional.empty();
     String why = "";
@@ -112,7 +132,7 @@ final class ExplainLevels extends Explaining {
     } catch (IllegalArgumentException none) {
       why = none.getMessage();
     }
-    return Calculated.of(new Found(levels, plane.value(), tolerances, flatness, preparation, why, room.tape()), steps,
+    return Calculated.of(new Found(levels, plane.value(), tolerances, flatness, preparation, why, room.tape(), List.copyOf(judged)), steps,
         List.copyOf(findings));
   }
 

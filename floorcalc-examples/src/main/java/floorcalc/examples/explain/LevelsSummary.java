@@ -45,6 +45,11 @@ final class LevelsSummary {
             + "° (anticlockwise from x)").orElse("") + "; this is no matter for flatness");
     lines.add("  farthest above it " + lines.depth(plane.residual(plane.highestAbove())) + " at " + at(plane.highestAbove().place())
         + ", farthest below " + lines.depth(plane.residual(plane.deepestBelow())) + " at " + at(plane.deepestBelow().place()));
+    for (Judgement judgement : found.level()) {
+      lines.add("  " + judgement.check() + ": " + (judgement.found().isEmpty() ? "" : judgement.found() + " at " + judgement.where() + ", ")
+          + judgement.limit() + ", " + Lines.words(judgement.outcome()) + "  [" + judgement.source() + "]");
+      lines.addIfAny("    ", judgement.advice());
+    }
   }
 
   private void flat(GridFlatness flatness) {
