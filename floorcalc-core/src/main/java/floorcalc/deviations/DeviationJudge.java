@@ -70,7 +70,7 @@ final class DeviationJudge {
     boolean utmost = limit.utmostTimes() == 0 || worst.deviation().compareTo(utmost(limit, allowed)) <= 0;
     boolean met = beyond <= permitted && utmost;
     judgements.add(new Judgement("deviation-" + deviation.code(), check(limit), "", words(limit, worst, smallest, found.size(), beyond),
-        bound(limit, allowed, base.orElse(readings.width())), met ? Outcome.MET : Outcome.NOT_MET, limit.source(), met ? "" : advice(deviation)));
+        limit.at(base.orElse(readings.width())), met ? Outcome.MET : Outcome.NOT_MET, limit.source(), met ? "" : advice(deviation)));
   }
 
   private Length allowed(DeviationLimit limit, Length base) {
@@ -138,11 +138,6 @@ final class DeviationJudge {
         ? "farthest off " + worst.reading() + ", by " + worst.deviation()
         : (limit.meanOf() > 1 ? "greatest mean " : limit.least().isPresent() ? smallest + " to " : "greatest ") + worst.deviation();
     return greatest + " of " + number + (beyond == 0 ? "" : ", " + beyond + " beyond");
-  }
-
-  /** The limit, with what a share of the width comes to. */
-  private static String bound(DeviationLimit limit, Length allowed, Length base) {
-    return limit + (limit.percentOfWidth().isPresent() ? " (" + allowed + " at " + base + ")" : "");
   }
 
   private String check(DeviationLimit limit) {

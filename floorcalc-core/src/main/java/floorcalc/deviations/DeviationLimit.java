@@ -168,6 +168,16 @@ public record DeviationLimit(Deviation deviation, BoardWidths widths, Optional<L
   }
 
   /**
+   * Returns the limit as text, with what a share of the width comes to.
+   *
+   * @param width the width of the board, of a panel joint the size of the panel; not null
+   * @return for example {@code "2 % of the width, at most 2 mm (1.8 mm at 90 mm)"}, not null
+   */
+  public String at(Length width) {
+    return this + (percentOfWidth.isPresent() ? " (" + allowed(width) + " at " + width + ")" : "");
+  }
+
+  /**
    * Returns the limit as text.
    *
    * @return for example {@code "0.5 % of the width, at most 0.5 mm"}, not null

@@ -1,5 +1,6 @@
 package floorcalc.deviations;
 
+import floorcalc.boards.Construction;
 import floorcalc.measure.Area;
 import floorcalc.working.Calculated;
 import floorcalc.working.Judgement;
@@ -82,6 +83,20 @@ public final class DeviationSet {
   public static List<DeviationSet> all(Stage stage) {
     Objects.requireNonNull(stage, "stage");
     return all().stream().filter(set -> set.stage == stage).toList();
+  }
+
+  /**
+   * Returns the published sets for a laid floor of boards of a construction, whichever way they are fixed.
+   *
+   * @param made how the boards are made, not null
+   * @return of engineered boards the floating, of solid boards the nailed and the glued floors, and what is for both; unmodifiable, not null
+   */
+  public static List<DeviationSet> ofLaid(Construction made) {
+    List<String> names = switch (made) {
+      case ENGINEERED -> List.of("NF DTU 51.11", "German parquet industry", "SNiP 3.04.01");
+      case SOLID -> List.of("NF DTU 51.1", "NF DTU 51.2", "German parquet industry");
+    };
+    return names.stream().map(DeviationSet::named).toList();
   }
 
   /**

@@ -1,5 +1,8 @@
 package floorcalc.examples.sheet;
 
+import floorcalc.deviations.Deviation;
+import floorcalc.deviations.DeviationLimit;
+import floorcalc.deviations.DeviationSet;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.outline.Extent;
@@ -39,6 +42,8 @@ final class HandoverSection {
   /** Kinds that are called profile. */
   private static final List<String> LONG_NAMED = List.of("T", "end");
 
+  private static final List<Deviation> AT_HANDOVER = List.of(Deviation.JOINT, Deviation.LIPPING, Deviation.CUPPING);
+
   private final Html html;
   private final Figures figures;
   private final FloorJob job;
@@ -60,6 +65,7 @@ final class HandoverSection {
     rules();
     compromises();
     breaks();
+    permitted();
     kept();
     care();
     sign();
@@ -143,6 +149,23 @@ final class HandoverSection {
           + profile.because()).line("</li>");
     }
     html.line("</ul>").line("<p>Each lies over a gap that the floor needs: do not fill it, and put the profile back after a repair.</p>");
+  }
+
+  /** What published sources let a laid floor of such boards deviate, with a column for what was measured. */
+  private void permitted() {
+    html.line("<section aria-labelledby=\"s-permitted\">").line("<h3 id=\"s-permitted\">What the laid floor may deviate</h3>")
+        .line("<p>Published limits differ; the contract says which holds. Measure together, in the air that the floor is used in.</p>")
+        .line("<table class=\"fill\">").columns("44 56 50 36").heads(List.of("What", "Limit", "Whose limit", "Measured; date"))
+        .line("<tbody>");
+    for (DeviationSet set : DeviationSet.ofLaid(job.board().construction())) {
+      for (DeviationLimit limit : set.limits()) {
+        if (AT_HANDOVER.contains(limit.deviation()) && limit.widths().contains(job.board().coverWidth())) {
+          html.raw("<tr>").element("th scope=\"row\"", limit.deviation().words()).element("td", figures.inWords(limit.at(job.board().coverWidth())))
+              .element("td", limit.source().toString()).line("<td class=\"blank\"></td></tr>");
+        }
+      }
+    }
+    html.line("</tbody>").line("</table>").line("</section>");
   }
 
   private void kept() {

@@ -57,6 +57,17 @@ class RecordsTest {
     return all(parent, tag).stream().map(Element::getTextContent).toList();
   }
 
+  /** The boards of the house are engineered, 185 mm wide: 0.5 % is 0.925 mm, but at most 0.5 mm. */
+  @Test
+  void theHandoverSaysWhatALaidFloorMayDeviate() throws Exception {
+    Element permitted = house("permitted");
+    assertThat(texts(permitted, "th")).contains("lipping between boards", "cupping of the boards", "joint between boards");
+    assertThat(texts(permitted, "td")).contains("at most 0.2 mm", "at most 1 mm")
+        .anySatisfy(limit -> assertThat(limit).contains("0.5 % of the width, at most 0.5 mm"))
+        .anySatisfy(source -> assertThat(source).startsWith("NF DTU 51.11 P1-1, AFNOR, 2009, clause 9.1"));
+    assertThat(texts(permitted, "td")).filteredOn(String::isEmpty).as("left blank for what is measured").hasSize(5);
+  }
+
   private static Element table(Element section, String caption) {
     return all(section, "table").stream().filter(table -> !texts(table, "caption").isEmpty()
         && texts(table, "caption").get(0).startsWith(caption)).findFirst().orElseThrow();
