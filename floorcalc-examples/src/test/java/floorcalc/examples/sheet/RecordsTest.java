@@ -122,7 +122,7 @@ class RecordsTest {
   @Test
   void theHandoverHasEveryPartOfTheRecord() throws Exception {
     Element handover = section(JOB, HandMade.plan("Hall", "Hall"), "handover");
-    assertThat(texts(handover, "h3")).containsExactly("Rules used", "Compromises", "Breaks and profiles", "Boards kept back",
+    assertThat(texts(handover, "h3")).containsExactly("Rules used", "Compromises", "Breaks and profiles", "What the laid floor may deviate", "Boards kept back",
         "Cleaning and care", "Signed off");
     assertThat(texts(handover, "li")).contains("T1, T profile, 826 mm: door D1");
     assertThat(handover.getTextContent()).contains("1 board of the same batch for repairs, and 2 over from the packs.");
