@@ -6,6 +6,7 @@ import floorcalc.reference.cases.FlatnessLimitCases;
 import floorcalc.reference.cases.HeightReadingCases;
 import floorcalc.reference.cases.MoistureLimitCases;
 import floorcalc.reference.cases.MovementCases;
+import floorcalc.reference.cases.RoomToMoveCases;
 import floorcalc.reference.cases.RuleCases;
 import floorcalc.reference.cases.ShrinkageCases;
 import floorcalc.reference.cases.SlabCases;
@@ -25,8 +26,9 @@ public final class Suite {
    * @return the topics, not null
    */
   public static List<Topic> topics() {
-    return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases(), new MoistureLimitCases(),
-        new RuleCases(), new FilmCases(), new TransitionCases(), new FlatnessLimitCases(), new HeightReadingCases(), new SlabCases());
+    return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases(), new RoomToMoveCases(),
+        new MoistureLimitCases(), new RuleCases(), new FilmCases(), new TransitionCases(), new FlatnessLimitCases(), new HeightReadingCases(),
+        new SlabCases());
   }
 
   /**

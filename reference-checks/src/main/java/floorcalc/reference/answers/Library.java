@@ -17,6 +17,7 @@ public final class Library implements Implementation {
     new EquilibriumAnswers().addTo(answers);
     new ShrinkageAnswers().addTo(answers);
     new MovementAnswers().addTo(answers);
+    new RoomToMoveAnswers().addTo(answers);
     new MoistureLimitAnswers().addTo(answers);
     new RuleAnswers().addTo(answers);
     new FilmAnswers().addTo(answers);

@@ -2,6 +2,8 @@ package floorcalc.reference.answers;
 
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
+import floorcalc.moisture.Acclimatisation;
+import floorcalc.moisture.AirClimate;
 import floorcalc.moisture.BoardMoistureLimits;
 import floorcalc.moisture.ClimateLimits;
 import floorcalc.moisture.Heating;
@@ -63,6 +65,7 @@ final class MoistureLimitAnswers {
     answers.add("air-for-wood-floors", MoistureLimitAnswers::air, ClimateLimits.class);
     answers.add("moisture-of-boards", MoistureLimitAnswers::boards, BoardMoistureLimits.class);
     answers.add("number-of-moisture-readings", MoistureLimitAnswers::count, ReadingCount.class);
+    answers.add("acclimatised", MoistureLimitAnswers::acclimatised, Acclimatisation.class);
     answers.add("calcium-chloride-in-pounds", MoistureLimitAnswers::pounds, MoistureReading.class);
   }
 
@@ -140,6 +143,19 @@ final class MoistureLimitAnswers {
     ReadingCount count = question.text("of").equals("subfloor") ? ReadingCount.NWFA_SUBFLOOR : ReadingCount.NWFA_BOARDS;
     return Answer.of("readings", BigDecimal.valueOf(count.wanted(Length.parse(question.text("length")).times(Length.parse(question.text("width"))))
         .value())).with("standing", count.source().standing().words());
+  }
+
+  private static Answer acclimatised(Question question) {
+    Acclimatisation stated = Acclimatisation.notStated().days(question.number("daysInRoom"))
+        .air(AirClimate.of(Temperature.parse(question.text("temperature")), Percent.of(question.text("relativeHumidity"))))
+        .boards(List.of(Percent.of(question.text("boardMoisture"))));
+    List<Judgement> judged = (question.text("packs").equals("closed") ? stated.packsClosed() : stated.packsOpened()).judge().value();
+    return Answer.of("packs", verdict(judged, "packs-closed")).with("days", verdict(judged, "days-in-room"))
+        .with("agreement", verdict(judged, "boards-room-agreement"));
+  }
+
+  private static String verdict(List<Judgement> judged, String code) {
+    return judged.stream().filter(one -> one.code().equals(code)).findFirst().orElseThrow().outcome() == Outcome.MET ? "met" : "not met";
   }
 
   private static Answer pounds(Question question) {

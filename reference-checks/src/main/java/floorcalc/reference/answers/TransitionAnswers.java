@@ -3,15 +3,26 @@ package floorcalc.reference.answers;
 import floorcalc.measure.Length;
 import floorcalc.reference.check.Answer;
 import floorcalc.reference.check.Question;
+import floorcalc.transitions.Casing;
+import floorcalc.transitions.CasingWork;
+import floorcalc.transitions.DoorLeaf;
 import floorcalc.transitions.DoorLimit;
 import floorcalc.transitions.DoorSet;
 import floorcalc.transitions.DoorSpace;
+import floorcalc.transitions.EdgeType;
+import floorcalc.transitions.FireRating;
 import floorcalc.transitions.HeightDifference;
+import floorcalc.transitions.HeightStack;
 import floorcalc.transitions.LevelLimit;
 import floorcalc.transitions.LevelSet;
 import floorcalc.transitions.LevelVerdict;
+import floorcalc.transitions.ProfileChoice;
+import floorcalc.transitions.Risers;
 import floorcalc.transitions.Slope;
 import floorcalc.transitions.StairSet;
+import floorcalc.working.Judgement;
+import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -31,6 +42,10 @@ final class TransitionAnswers {
   void addTo(Answers answers) {
     answers.add("change-of-level", TransitionAnswers::level, LevelSet.class, HeightDifference.class, LevelVerdict.class);
     answers.add("space-at-door", TransitionAnswers::door, DoorSet.class, DoorLimit.class);
+    answers.add("space-under-leaf", TransitionAnswers::leaf, DoorLeaf.class, HeightStack.class);
+    answers.add("profile-at-edge", TransitionAnswers::profile, ProfileChoice.class);
+    answers.add("undercut-of-casing", TransitionAnswers::undercut, CasingWork.class, HeightStack.class);
+    answers.add("risers-after-floor", TransitionAnswers::risersAfterFloor, Risers.class, HeightStack.class);
     answers.add("risers-of-stairs", TransitionAnswers::risers, StairSet.class);
   }
 
@@ -50,6 +65,41 @@ final class TransitionAnswers {
     return Answer.of("leastMillimetres", limit.least().map(Length::toMillimetreString).orElse("none"))
         .with("mostMillimetres", limit.most().map(Length::toMillimetreString).orElse("none"))
         .with("standing", limit.source().standing().words());
+  }
+
+  private static HeightStack stack(List<String> layers) {
+    HeightStack stack = HeightStack.BARE;
+    for (String layer : layers) {
+      stack = stack.on("layer " + (stack.layers().size() + 1), Length.parse(layer));
+    }
+    return stack;
+  }
+
+  private static Answer leaf(Question question) {
+    DoorLeaf leaf = DoorLeaf.of(Length.parse(question.text("leafAboveSubfloor")), stack(question.list("layers")),
+        List.of(MoistureLimitAnswers.known(DOORS, question.text("source"))), FireRating.NO_FIRE_DOOR).value();
+    Judgement finished = leaf.judgements().stream().filter(one -> one.check().startsWith(DoorSpace.OVER_FINISHED_FLOOR.words())).findFirst()
+        .orElseThrow();
+    return Answer.of("millimetres", leaf.clearance().toMillimetreString()).with("verdict", finished.isMet() ? "met" : "not met");
+  }
+
+  private static Answer profile(Question question) {
+    EdgeType edge = question.text("beyond").equals("a fixed edge") ? EdgeType.FIXED_EDGE : EdgeType.SAME_FLOOR;
+    return Answer.of("profile", ProfileChoice.of(edge, new HeightDifference(Length.parse(question.text("difference"))),
+        MoistureLimitAnswers.known(LEVELS, question.text("source"))).value().kind().word());
+  }
+
+  private static Answer undercut(Question question) {
+    return Answer.of("millimetres", CasingWork.of(stack(question.list("layers")), CasingWork.CLEARANCE, Casing.CUT, FireRating.NO_FIRE_DOOR).value()
+        .height().orElseThrow().toMillimetreString());
+  }
+
+  private static Answer risersAfterFloor(Question question) {
+    Risers risers = Risers.of(question.list("risers").stream().map(Length::parse).toList(), stack(List.of(question.text("floorAtFoot"))),
+        HeightStack.BARE, HeightStack.BARE, MoistureLimitAnswers.known(STAIRS, question.text("source"))).value();
+    return Answer.of("spreadMillimetres", risers.spread().toMillimetreString())
+        .with("highestMillimetres", Collections.max(risers.after()).toMillimetreString())
+        .with("verdict", risers.judgements().get(0).isMet() ? "met" : "not met");
   }
 
   private static Answer risers(Question question) {

@@ -138,6 +138,20 @@ public final class MoistureLimitCases extends GatheredTopic {
           Expected.exactly("lowPercent", low), Expected.exactly("highPercent", high), FileCases.standing(kind));
       case "wood flooring moisture content" -> file.add(row, name, kind, boards("NWFA", "wood flooring from US mills"),
           Expected.exactly("lowPercent", low), Expected.exactly("highPercent", high), FileCases.standing(kind));
+      case "days of closed packs in the room" -> {
+        acclimatised(file, row, name, kind, low, "closed", "9.3", "packs", "met");
+        acclimatised(file, row, name + ", days", kind, low, "closed", "9.3", "days", "met");
+        acclimatised(file, row, name + ", a little less", kind, "2.9", "closed", "9.3", "days", "not met");
+        acclimatised(file, row, name + ", opened", kind, high, "opened", "9.3", "packs", "not met");
+        acclimatised(file, row, name + ", but the boards are too damp", kind, high, "closed", "12", "days", "not met");
+      }
+      case "boards and room apart" -> {
+        // Air of 20 °C and 50 % asks for 9.27 %.
+        acclimatised(file, row, name + ", damper", kind, "4", "closed", "11.2", "agreement", "met");
+        acclimatised(file, row, name + ", drier", kind, "4", "closed", "7.3", "agreement", "met");
+        acclimatised(file, row, name + ", too damp", kind, "4", "closed", "11.3", "agreement", "not met");
+        acclimatised(file, row, name + ", too dry", kind, "4", "closed", "7.2", "agreement", "not met");
+      }
       default -> {
         // So many for 1000 square feet, a floor of 40 ft by 25 ft; a hair more asks for one more, as the number is rounded up.
         String of = row.text("quantity").contains("subfloor") ? "subfloor" : "boards";
@@ -147,6 +161,12 @@ public final class MoistureLimitCases extends GatheredTopic {
             Expected.exactly("readings", Integer.toString(row.count("low") + 1)));
       }
     }
+  }
+
+  private static void acclimatised(FileCases file, DataRow row, String id, Kind kind, String days, String packs, String boards, String figure,
+      String verdict) {
+    file.add(row, id, kind, Question.of("acclimatised").with("daysInRoom", days).with("packs", packs).with("boardMoisture", boards)
+        .with("temperature", "20 °C").with("relativeHumidity", "50"), Expected.text(figure, verdict));
   }
 
   static Question air(String source) {

@@ -76,7 +76,7 @@ public final class MovementCases extends GatheredTopic {
         file.add(row, product, Kind.QUOTED, Question.of("coefficient-by-rule").with("source", row.text("primary_source_quoted"))
             .with("appliesTo", product), Expected.exactly("share", row.text("value")), FileCases.standing(Kind.QUOTED));
       } else {
-        file.leaveOut(row, product + ", " + row.text("quantity"), "the library has no coefficient of MDF, of which nothing is laid as boards");
+        file.leaveOut(row, product + ", " + row.text("quantity"), "the library has no coefficient of MDF");
       }
     }
     return file;

@@ -16,6 +16,8 @@ public final class TransitionCases extends GatheredTopic {
   private static final String BARE = "space under the leaf, over the bare subfloor";
   private static final String JAMB = "gap between leaf and head or jamb";
 
+  private static final List<String> LAYERS = List.of("2 mm", "14 mm");
+
   /** Makes the topic. */
   public TransitionCases() {}
 
@@ -75,13 +77,27 @@ public final class TransitionCases extends GatheredTopic {
       case "T profile evens out up to" -> practice(file, row, name, value, "a T profile", "a reducer");
       case "reducer up to" -> practice(file, row, name, value, "a reducer", "a bevelled edge");
       case "edge bevelled 1:2 up to" -> practice(file, row, name, value, "a bevelled edge", "nothing is said");
-      case "undercut of internal doors above finished floor, at least" -> door(file, row, name, FINISHED, value, "");
+      case "undercut of internal doors above finished floor, at least" -> {
+        door(file, row, name, FINISHED, value, "");
+        leaf(file, row, name + ", floor of 16 mm", "26 mm", value, "met");
+        leaf(file, row, name + ", floor of 16 mm, a little less", "25.999999 mm", "9.999999", "not met");
+      }
       case "undercut above bare floorboards" -> door(file, row, name, BARE, value, "");
       case "gap under internal door to unfinished floor" -> door(file, row, name, BARE, value.split(" to ")[0], value.split(" to ")[1]);
       case "gap door to head or jamb at most" -> door(file, row, name, JAMB, "", value);
       case "leaf above finished floor" -> door(file, row, name, FINISHED, value.split(" to ")[0], value.split(" to ")[1]);
-      case "difference between any two risers, at most" -> stair(file, row, name, Expected.exactly("spreadMillimetres", value));
+      case "difference between any two risers, at most" -> {
+        stair(file, row, name, Expected.exactly("spreadMillimetres", value));
+        risers(file, row, name + ", foot raised by as much", value + " mm", value, "met");
+        risers(file, row, name + ", foot raised by 10 mm", "10 mm", "10", "not met");
+      }
       case "riser at most" -> stair(file, row, name, Expected.exactly("highestMillimetres", value));
+      case "profile where the same floor goes on at one height" -> profile(file, row, name, "the same floor", "0 mm", value);
+      case "profile where the same floor goes on at another height" -> profile(file, row, name, "the same floor", "5 mm", value);
+      case "profile at a fixed edge" -> profile(file, row, name, "a fixed edge", "5 mm", value);
+      case "casing cut above the floor by" -> file.add(row, name, Kind.COMMON_PRACTICE, Question.of("undercut-of-casing").withList("layers", LAYERS),
+          // 2 mm and 14 mm of floor, and what is left above it.
+          Expected.exactly("millimetres", new BigDecimal(value).add(BigDecimal.valueOf(16)).toPlainString()));
       default -> throw new IllegalStateException(row + " is neither used nor left out");
     }
   }
@@ -111,6 +127,24 @@ public final class TransitionCases extends GatheredTopic {
     file.add(row, id, kind(row), Question.of("space-at-door").with("source", row.text("source")).with("space", space),
         least.isEmpty() ? Expected.text("leastMillimetres", "none") : Expected.exactly("leastMillimetres", least),
         most.isEmpty() ? Expected.text("mostMillimetres", "none") : Expected.exactly("mostMillimetres", most), FileCases.standing(kind(row)));
+  }
+
+  /** The space under a leaf over a floor of 2 mm and 14 mm. */
+  private static void leaf(FileCases file, DataRow row, String id, String leaf, String millimetres, String verdict) {
+    file.add(row, id, Kind.WORKED_APART, Question.of("space-under-leaf").with("source", row.text("source")).with("leafAboveSubfloor", leaf)
+        .withList("layers", LAYERS), Expected.exactly("millimetres", millimetres), Expected.text("verdict", verdict));
+  }
+
+  private static void profile(FileCases file, DataRow row, String id, String beyond, String difference, String profile) {
+    file.add(row, id, Kind.COMMON_PRACTICE, Question.of("profile-at-edge").with("source", row.text("source")).with("beyond", beyond)
+        .with("difference", difference), Expected.text("profile", profile));
+  }
+
+  /** Three risers of 180 mm, the lowest of which a floor at the foot makes lower. */
+  private static void risers(FileCases file, DataRow row, String id, String floorAtFoot, String spread, String verdict) {
+    file.add(row, id, Kind.WORKED_APART, Question.of("risers-after-floor").with("source", row.text("source"))
+        .withList("risers", List.of("180 mm", "180 mm", "180 mm")).with("floorAtFoot", floorAtFoot),
+        Expected.exactly("spreadMillimetres", spread), Expected.exactly("highestMillimetres", "180"), Expected.text("verdict", verdict));
   }
 
   private static void stair(FileCases file, DataRow row, String id, Expected expected) {
