@@ -1,5 +1,6 @@
 package floorcalc.reference;
 
+import floorcalc.reference.cases.DeviationCases;
 import floorcalc.reference.cases.EquilibriumCases;
 import floorcalc.reference.cases.FilmCases;
 import floorcalc.reference.cases.FlatnessLimitCases;
@@ -27,8 +28,8 @@ public final class Suite {
    */
   public static List<Topic> topics() {
     return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases(), new RoomToMoveCases(),
-        new MoistureLimitCases(), new RuleCases(), new FilmCases(), new TransitionCases(), new FlatnessLimitCases(), new HeightReadingCases(),
-        new SlabCases());
+        new MoistureLimitCases(), new RuleCases(), new FilmCases(), new TransitionCases(), new DeviationCases(), new FlatnessLimitCases(),
+        new HeightReadingCases(), new SlabCases());
   }
 
   /**

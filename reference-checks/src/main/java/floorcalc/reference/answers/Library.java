@@ -25,6 +25,8 @@ public final class Library implements Implementation {
     new FlatnessLimitAnswers().addTo(answers);
     new HeightReadingAnswers().addTo(answers);
     new SlabAnswers().addTo(answers);
+    new DeviationAnswers().addTo(answers);
+    new LevelLimitAnswers().addTo(answers);
   }
 
   @Override

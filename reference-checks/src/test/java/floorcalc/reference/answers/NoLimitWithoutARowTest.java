@@ -2,6 +2,16 @@ package floorcalc.reference.answers;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import floorcalc.deviations.AngleLimit;
+import floorcalc.deviations.AngleSet;
+import floorcalc.deviations.BoardSize;
+import floorcalc.deviations.DeviationLimit;
+import floorcalc.deviations.DeviationSet;
+import floorcalc.deviations.LevelMeasure;
+import floorcalc.deviations.OutOfLevelLimit;
+import floorcalc.deviations.OutOfLevelSet;
+import floorcalc.deviations.SizeSet;
+import floorcalc.deviations.TapeRules;
 import floorcalc.materials.Lap;
 import floorcalc.measure.Length;
 import floorcalc.moisture.BoardMoistureLimits;
@@ -147,6 +157,56 @@ class NoLimitWithoutARowTest {
     }
     assertThat(List.of(LevelSet.ADA_ANSI.limits().size(), LevelSet.NF_DTU_51_11.limits().size(), DoorSet.UK_VENTILATION.limits().size(),
         DoorSet.UK_WARRANTY.limits().size())).containsExactly(5, 2, 2, 2);
+  }
+
+  /** Each size, and each deviation of each set for boards of the widths that it is for. */
+  @Test
+  void deviations() {
+    Set<String> sizes = askedOf("size-of-boards", question -> DeviationAnswers.SIZES.get(question.text("source") + ": " + question.text("product")).name()
+        + ", " + question.text("size"), Expected::figure);
+    for (SizeSet set : SizeSet.all()) {
+      set.limits().forEach(limit -> {
+        boolean elsewhere = set == SizeSet.EN_13489_THREE_LAYERS && limit.size() == BoardSize.WEAR_LAYER;
+        assertThat(sizes).contains((elsewhere ? SizeSet.EN_13489_TWO_LAYERS : set).name() + ", " + (limit.size() == BoardSize.WIDTH ? "width"
+            : limit.size().words()) + " leastMillimetres");
+        assertKnown(limit.source());
+      });
+    }
+    for (DeviationSet set : DeviationSet.all()) {
+      for (DeviationLimit limit : set.limits()) {
+        assertThat(asked("permitted-deviation")).as(set + ", " + limit).anyMatch(one -> DeviationAnswers.set(one.question()) == set
+            && one.question().text("deviation").equals(limit.deviation().code().replace('-', ' '))
+            && limit.widths().contains(Length.parse(one.question().text("boardWidth")))
+            && (!one.question().has("beyondPercent") || one.question().count("beyondPercent") == limit.beyondPercent())
+            && (!one.question().has("meanOf") || one.question().count("meanOf") == limit.meanOf()));
+        assertKnown(limit.source());
+      }
+      assertThat(set.moisture().isPresent()).as(set.name()).isEqualTo(asked("moisture-when-sizes-are-measured")
+          .anyMatch(one -> DeviationAnswers.set(one.question()) == set));
+      assertThat(set.number().isPresent()).as(set.name()).isEqualTo(asked("readings-asked-for").anyMatch(one -> DeviationAnswers.set(one.question()) == set));
+    }
+  }
+
+  @Test
+  void anglesLevelAndTapes() {
+    for (AngleLimit limit : AngleSet.DIN_18202.limits()) {
+      assertThat(asked("out-of-square-limit").filter(one -> limit.covers(Length.parse(one.question().text("wall"))))).as(limit.toString()).hasSize(2);
+      assertKnown(limit.source());
+    }
+    assertThat(AngleSet.all()).containsExactly(AngleSet.DIN_18202);
+    for (OutOfLevelSet set : OutOfLevelSet.all()) {
+      for (OutOfLevelLimit limit : set.limits()) {
+        assertThat(asked("out-of-level-limit")).as(set + ", " + limit).anyMatch(one -> LevelLimitAnswers.SETS.get(one.question().text("source")).equals(set.name())
+            && one.question().text("measured").equals("from the level line") == (limit.measure() == LevelMeasure.FROM_DATUM)
+            && limit.covers(Length.parse(one.question().text("across"))));
+        assertKnown(limit.source());
+      }
+    }
+    for (TapeRules.Tolerance row : TapeRules.tolerances()) {
+      assertThat(asked("tape-tolerance").filter(one -> TapeRules.toleranceFor(Length.parse(one.question().text("length"))).orElseThrow().equals(row)))
+          .hasSize(2);
+      assertKnown(row.source());
+    }
   }
 
   private static void assertKnown(Source source) {
