@@ -7,6 +7,7 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
+import org.ojalgo.optimisation.integer.IntegerStrategy;
 
 /**
  * Pieces from bars as an integer program: one variable for each way to fill a bar so full that no piece more goes in, and one
@@ -34,20 +35,31 @@ final class BarsProgram {
     this.bars = bars;
   }
 
-  /** {@return the least cost; NaN if the program was not solved to its end} */
+  /**
+   * {@return the least cost; NaN if the program was solved to its end neither way} It is solved twice, with cutting planes and by branching
+   * alone, and the lesser cost is taken, since this version errs now and then: with cutting planes it calls 7 bars the fewest for
+   * 722 x 4, 2618, 1809 x 4, 1216 x 3 mm from bars of 3769 mm with a kerf of 3 mm, which 5 bars hold.
+   */
   double least() {
-    return solve(Numbers.WHOLE);
+    double withPlanes = solve(Numbers.WHOLE, IntegerStrategy.DEFAULT);
+    double byBranching = solve(Numbers.WHOLE, IntegerStrategy.DEFAULT
+        .withGMICutConfiguration(new IntegerStrategy.GMICutConfiguration().withFractionality(1)));
+    return Double.isNaN(withPlanes) ? byBranching : Double.isNaN(byBranching) ? withPlanes : Math.min(withPlanes, byBranching);
   }
 
   /** {@return the least cost if parts of bars could be bought} */
   double leastByParts() {
-    return solve(Numbers.ANY);
+    return solve(Numbers.ANY, IntegerStrategy.DEFAULT);
   }
 
   private enum Numbers { WHOLE, ANY }
 
-  private double solve(Numbers numbers) {
+  private double solve(Numbers numbers, IntegerStrategy.ConfigurableStrategy strategy) {
     ExpressionsBasedModel model = new ExpressionsBasedModel();
+    // One thread and no clock: several threads, and limits on time, may give another answer on a busy machine.
+    model.options.integer(strategy.withParallelism(() -> 1));
+    model.options.time_suffice = Long.MAX_VALUE;
+    model.options.time_abort = Long.MAX_VALUE;
     Expression[] wanted = new Expression[lengths.length];
     for (int i = 0; i < wanted.length; i++) {
       wanted[i] = model.addExpression("piece " + i).lower(counts[i]);

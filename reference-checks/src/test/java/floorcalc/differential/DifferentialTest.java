@@ -18,7 +18,7 @@ class DifferentialTest {
   @TestFactory
   Stream<DynamicTest> bothSidesAgree() {
     return Differentials.all().stream().map(differential -> DynamicTest.dynamicTest(differential.toString(), () -> {
-      DifferentialResult result = differential.run(FACTOR);
+      DifferentialResult result = FACTOR == 1 ? DifferentialRuns.of(differential) : differential.run(FACTOR);
       assertThat(result.holds()).as(() -> differential + ": " + result).isTrue();
       assertThat(result.cases()).isPositive();
     }));
