@@ -2,6 +2,7 @@ package floorcalc.reference.port;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import floorcalc.reference.Suite;
 import floorcalc.reference.answers.Library;
@@ -34,6 +35,33 @@ class OtherProgramTest {
       List<Check> apart = Checks.run(cases, program);
       assertThat(apart).hasSameElementsAs(Checks.run(cases, new Library()));
       assertThat(apart).allMatch(check -> check.verdict() == Verdict.AGREES);
+    }
+  }
+
+  /** The example of a port, in another language: what it answers agrees, what it does not know it says; skipped where there is no Python 3. */
+  @Test
+  void aPortInAnotherLanguage() throws IOException {
+    assumeTrue(isThere("python3"), "no python3 here: the example of a port is not run");
+    List<Check> checks;
+    try (OtherProgram port = OtherProgram.start(List.of("python3", "src/test/resources/port/port.py"))) {
+      checks = Checks.run(Suite.cases(), port);
+    }
+    assertThat(checks).noneMatch(check -> check.verdict() == Verdict.DIFFERS);
+    assertThat(checks.stream().filter(check -> check.verdict() == Verdict.AGREES).map(check -> check.of().question().calculation()).distinct())
+        .containsExactlyInAnyOrder("length-in-millimetres", "area-of-rectangle", "equilibrium-moisture-content");
+    assertThat(checks.stream().filter(check -> check.of().question().calculation().equals("equilibrium-moisture-content"))).hasSizeGreaterThan(400)
+        .allMatch(check -> check.verdict() == Verdict.AGREES);
+  }
+
+  private static boolean isThere(String program) {
+    try {
+      return new ProcessBuilder(program, "--version").redirectOutput(ProcessBuilder.Redirect.DISCARD)
+          .redirectError(ProcessBuilder.Redirect.DISCARD).start().waitFor() == 0;
+    } catch (IOException notThere) {
+      return false;
+    } catch (InterruptedException stop) {
+      Thread.currentThread().interrupt();
+      return false;
     }
   }
 
