@@ -59,6 +59,13 @@ final class FewestBars {
     }
   }
 
+  /** Finds prices for a bound, and no more. */
+  void price() {
+    PatternProgram program = new PatternProgram(problem, filling, pool, budget);
+    program.solve(problem.wanted(), problem.limits(), Long.MAX_VALUE);
+    prices = program.bound();
+  }
+
   private boolean keep(List<Load> loads) {
     if (loads == null || problem.costOf(loads) >= cost) {
       return false;

@@ -55,6 +55,18 @@ final class TrimBench {
     return new TrimWorking(this, problem, fewest, leftover).cutting();
   }
 
+  /** Bounds and quick ways for bars of one length. */
+  Calculated<TrimEstimate> estimate() {
+    check();
+    Problem problem = problem();
+    Budget budget = new Budget(STEPS);
+    FewestBars fewest = new FewestBars(problem, budget);
+    fewest.price();
+    int[] wanted = problem.wanted();
+    return new TrimWorking(this, problem, fewest, null).estimate(Greedy.firstFit(problem, wanted, 0, budget),
+        Greedy.bestFit(problem, wanted, 0, budget));
+  }
+
   private void check() {
     if (pieces.isEmpty()) {
       throw new IllegalArgumentException("there is no piece to cut; give at least one");

@@ -54,6 +54,25 @@ final class TrimWorking {
     return Calculated.of(cutting, steps, findings);
   }
 
+  Calculated<TrimEstimate> estimate(List<Load> intoFirst, List<Load> intoFullest) {
+    uniformBounds();
+    addQuick("bars-longest-into-first", "first", intoFirst);
+    addQuick("bars-longest-into-fullest", "fullest", intoFullest);
+    long byLength = PlainBounds.bySum(problem, problem.wanted());
+    long byPrices = fewest.prices() == null ? byLength : fewest.prices().least() / problem.cost(0);
+    return Calculated.of(new TrimEstimate(new TrimEstimate.Bounds(byLength,
+        PlainBounds.LargePieces.of(problem, problem.wanted()).bars(), byPrices), number(intoFirst), number(intoFullest)), steps);
+  }
+
+  private void addQuick(String id, String which, List<Load> loads) {
+    add(id, "How many bars are cut if the longest piece comes first, each into the " + which + " bar that has room for it?", AS_STATED,
+        List.of(), number(loads), Source.DEFINITION);
+  }
+
+  private static long number(List<Load> loads) {
+    return loads.stream().mapToLong(Load::times).sum();
+  }
+
   private void bounds() {
     if (problem.isUniform()) {
       uniformBounds();

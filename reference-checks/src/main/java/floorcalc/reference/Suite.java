@@ -5,8 +5,10 @@ import floorcalc.reference.cases.EquilibriumCases;
 import floorcalc.reference.cases.FilmCases;
 import floorcalc.reference.cases.FlatnessLimitCases;
 import floorcalc.reference.cases.HeightReadingCases;
+import floorcalc.reference.cases.JointCases;
 import floorcalc.reference.cases.MoistureLimitCases;
 import floorcalc.reference.cases.MovementCases;
+import floorcalc.reference.cases.RoomCases;
 import floorcalc.reference.cases.RoomToMoveCases;
 import floorcalc.reference.cases.RuleCases;
 import floorcalc.reference.cases.ShrinkageCases;
@@ -29,7 +31,7 @@ public final class Suite {
   public static List<Topic> topics() {
     return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases(), new RoomToMoveCases(),
         new MoistureLimitCases(), new RuleCases(), new FilmCases(), new TransitionCases(), new DeviationCases(), new FlatnessLimitCases(),
-        new HeightReadingCases(), new SlabCases());
+        new HeightReadingCases(), new SlabCases(), new RoomCases(), new CuttingCases(), new JointCases());
   }
 
   /**

@@ -11,6 +11,8 @@ import floorcalc.audit.PlanAudit;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.outline.ExpansionGap;
+import floorcalc.outline.InscribedCircle;
+import floorcalc.outline.LeastWidth;
 import floorcalc.outline.OutlineCheck;
 import floorcalc.plan.Bay;
 import floorcalc.plan.DirectionChoice;
@@ -19,6 +21,7 @@ import floorcalc.plan.FloorPlan;
 import floorcalc.recheck.Recheck;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicNode;
 import org.junit.jupiter.api.DynamicTest;
@@ -82,6 +85,14 @@ class RealRoomsTest {
       ExpansionGap gap = ExpansionGap.inset(room.outline(), Length.ofMillimetres(RealRoom.GAPS.get(i))).value();
       assertThat(gap.laid()).hasSize(1);
       assertThat(gap.laidArea().toSquareMetres()).isCloseTo(room.inner().get(i), within(RealRoom.HALF_DIGIT));
+    }
+    // Two printed figures are one or two units of the last digit larger than the formula that stands for them.
+    assertThat(room.printedInner12()).isCloseTo(room.inner().get(RealRoom.GAPS.indexOf(12)), within(4 * RealRoom.HALF_DIGIT));
+    // Printed to four decimals; the radius was found with a tolerance of a hundredth of a millimetre.
+    assertThat(InscribedCircle.of(room.outline()).value().radius().toMillimetres() / 1000).isCloseTo(room.radius(), within(0.00006));
+    assertThat(LeastWidth.of(room.outline()).value().width().toMillimetres() / 1000).isCloseTo(room.leastWidth(), within(0.00005));
+    if (room.convex()) {
+      assertThat(IntStream.range(0, room.corners()).mapToDouble(room.outline().shell()::angleDegrees)).allMatch(angle -> angle <= 180);
     }
   }
 

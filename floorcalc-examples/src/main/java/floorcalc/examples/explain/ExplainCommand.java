@@ -35,7 +35,7 @@ public final class ExplainCommand implements Runnable {
         new ExplainHeights(out), new ExplainTransition(out), new ExplainRisers(out),
         new ExplainMoistureContent(out), new ExplainMovement(out), new ExplainMovementGap(out), new ExplainBreaks(out), new ExplainBays(out),
         new ExplainRules(out), new ExplainFlatness(out), new ExplainLevels(out), new ExplainAreaRange(out), new ExplainArc(out),
-        new ExplainSquareness(out), new ExplainTraverse(out), new ExplainRunning(out), new ExplainGoods(out), new ExplainHandover(out),
+        new ExplainSquareness(out), new ExplainWidths(out), new ExplainTraverse(out), new ExplainRunning(out), new ExplainGoods(out), new ExplainHandover(out),
         new ExplainTape(out)}) {
       line.addSubcommand(calculation);
     }

@@ -100,6 +100,20 @@ class ExplainCommandTest {
 
   /** The nearest are 2200 and 2050: 150 mm. */
   @Test
+  void widthsOfARoom() {
+    String text = explained("widths", "--outline", "0,0 4000,0 4000,3000 0,3000");
+    assertThat(text).contains("widest-circle: ", "w = 2 * min(d1, d2)", "  = 3000 mm", "least-width: ");
+    assertThat(text).doesNotContain("warning");
+  }
+
+  @Test
+  void spreadOfJoints() {
+    String text = explained("joints", "--row", "1100", "--row", "0,2200", "--board", "2200");
+    // Sorted 0, 0, 1100 of 2200: off by 1/6, 3/6 and 5/6 - 1/2; D = 1/6 + 1/2.
+    assertThat(text).contains("joint-spread: ").contains("D = 1 / (2 * n) + abs(x / L - (2 * i - 1) / (2 * n))").contains("= 0.666666666667");
+  }
+
+  @Test
   void joints() {
     String text = explained("joints", "--row", "2200,4400", "--row", "850,2050", "--row", "");
     assertThat(text).contains("= 150 mm").contains("warning: row 1: end joints at 2200 mm and, in row 2, at 2050 mm");

@@ -25,6 +25,9 @@ public final class Library implements Implementation {
     new FlatnessLimitAnswers().addTo(answers);
     new HeightReadingAnswers().addTo(answers);
     new SlabAnswers().addTo(answers);
+    new RoomAnswers().addTo(answers);
+    new CuttingAnswers().addTo(answers);
+    new JointAnswers().addTo(answers);
     new DeviationAnswers().addTo(answers);
     new LevelLimitAnswers().addTo(answers);
   }
