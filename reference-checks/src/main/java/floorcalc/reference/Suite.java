@@ -2,19 +2,24 @@ package floorcalc.reference;
 
 import floorcalc.reference.cases.DeviationCases;
 import floorcalc.reference.cases.EquilibriumCases;
+import floorcalc.reference.cases.ErrorCases;
 import floorcalc.reference.cases.FilmCases;
 import floorcalc.reference.cases.FlatnessLimitCases;
 import floorcalc.reference.cases.HeightReadingCases;
 import floorcalc.reference.cases.JointCases;
 import floorcalc.reference.cases.MoistureLimitCases;
 import floorcalc.reference.cases.MovementCases;
+import floorcalc.reference.cases.NetworkCases;
 import floorcalc.reference.cases.RoomCases;
 import floorcalc.reference.cases.RoomToMoveCases;
 import floorcalc.reference.cases.RuleCases;
 import floorcalc.reference.cases.ShrinkageCases;
 import floorcalc.reference.cases.SlabCases;
+import floorcalc.reference.cases.SquarenessCases;
+import floorcalc.reference.cases.TapeRoomCases;
 import floorcalc.reference.cases.Topic;
 import floorcalc.reference.cases.TransitionCases;
+import floorcalc.reference.cases.TraverseCases;
 import floorcalc.reference.cases.UnitCases;
 import floorcalc.reference.check.ReferenceCase;
 import java.util.List;
@@ -31,7 +36,8 @@ public final class Suite {
   public static List<Topic> topics() {
     return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases(), new RoomToMoveCases(),
         new MoistureLimitCases(), new RuleCases(), new FilmCases(), new TransitionCases(), new DeviationCases(), new FlatnessLimitCases(),
-        new HeightReadingCases(), new SlabCases(), new RoomCases(), new CuttingCases(), new JointCases());
+        new HeightReadingCases(), new SlabCases(), new RoomCases(), new CuttingCases(), new JointCases(), new TraverseCases(),
+        new SquarenessCases(), new NetworkCases(), new TapeRoomCases(), new ErrorCases());
   }
 
   /**

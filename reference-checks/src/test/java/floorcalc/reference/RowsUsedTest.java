@@ -55,7 +55,22 @@ class RowsUsedTest {
             column("source")),
         of("aci117_fnumbers.csv", column("class")),
         of("tr34_free_movement.csv", column("class")),
-        of("e1155_rules.csv", column("item")));
+        of("e1155_rules.csv", column("item")),
+        of("survey_area_by_coordinates.csv", column("id")),
+        of("survey_squareness_rectangles.csv", column("id")),
+        of("survey_quadrilaterals_constructed.csv", column("id")),
+        of("survey_traverse_courses.csv", column("id")),
+        of("survey_traverse_summary.csv", column("id")),
+        of("survey_angle_balance.csv", column("id")),
+        of("survey_distance_networks_obs.csv", column("net")),
+        of("survey_distance_networks_results.csv", column("net")),
+        of("survey_distance_networks_summary.csv", column("net")),
+        of("survey_mixed_networks_points.csv", column("net")),
+        of("survey_mixed_networks_summary.csv", column("net")),
+        of("survey_tape_rooms_constructed_obs.csv", column("room")),
+        of("survey_tape_rooms_constructed_results.csv", column("room")),
+        of("tolerance_and_monte_carlo.csv", column("id")),
+        of("strip_chances_computed.csv", column("strip_mm", "pitch_mm", "minimum_mm", "taper_mm", "standard_deviation_mm")));
   }
 
   private static List<ReferenceCase> cases(String file) {
@@ -112,6 +127,64 @@ class RowsUsedTest {
     assertThat(stations).hasSize(21);
     assertThat(figures("moody_profile_from_tilts.csv", Kind.QUOTED)).isEqualTo(2 * 21);
     assertThat(figures("moody_profile_from_tilts.csv", Kind.WORKED_APART)).isEqualTo(21 + 4);
+  }
+
+  private static long filled(String file, String... columns) {
+    return DataFile.read(file).rows().stream().mapToLong(row -> Arrays.stream(columns).filter(column -> !row.isEmpty(column)).count()).sum();
+  }
+
+  /** Each printed figure of the courses but one, which is a misprint; each that was worked again. */
+  @Test
+  void everyFigureOfTheTraversesIsAsked() {
+    String courses = "survey_traverse_courses.csv";
+    assertThat(figures(courses, Kind.READ)).isEqualTo(
+        filled(courses, "lat_published", "dep_published", "adj_lat_published", "adj_dep_published", "adj_len_published") - 1);
+    assertThat(figures(courses, Kind.WORKED_APART)).isEqualTo(filled(courses, "lat_recomputed", "dep_recomputed", "adj_lat_recomputed",
+        "adj_dep_recomputed", "adj_len_recomputed", "N_from", "E_from"));
+    String summary = "survey_traverse_summary.csv";
+    // All but the area of T3, which is from memory.
+    assertThat(figures(summary, Kind.READ)).isEqualTo(
+        filled(summary, "misclosure_lat_published", "misclosure_dep_published", "precision_published", "area_published") - 1);
+    assertThat(figures(summary, Kind.WORKED_APART)).isEqualTo(7 * DataFile.read(summary).rows().size());
+    assertThat(figures("survey_angle_balance.csv", Kind.READ)).isEqualTo(filled("survey_angle_balance.csv", "adjusted_published_dms", "azimuth_from_station_dms") + 1);
+    assertThat(figures("survey_angle_balance.csv", Kind.WORKED_APART)).isEqualTo(filled("survey_angle_balance.csv", "adjusted_recomputed_dms") + 1);
+  }
+
+  @Test
+  void everyFigureOfTheNetworksIsAsked() {
+    String results = "survey_distance_networks_results.csv";
+    assertThat(figures(results, Kind.QUOTED)).isEqualTo(filled(results, "x_published", "y_published", "sx_published_milli", "sy_published_milli"))
+        .isGreaterThan(60);
+    assertThat(figures(results, Kind.WORKED_APART)).isEqualTo(filled(results, "x_recomputed", "y_recomputed", "sx_milli", "sy_milli"));
+    assertThat(figures("survey_distance_networks_obs.csv", Kind.WORKED_APART)).isEqualTo(filled("survey_distance_networks_obs.csv", "residual_recomputed"));
+    assertThat(figures("survey_distance_networks_summary.csv", Kind.WORKED_APART)).isEqualTo(filled("survey_distance_networks_summary.csv", "redundancy", "s0"));
+    String mixed = "survey_mixed_networks_points.csv";
+    assertThat(figures(mixed, Kind.QUOTED)).isEqualTo(filled(mixed, "x_published", "y_published"));
+    assertThat(figures(mixed, Kind.WORKED_APART)).isEqualTo(filled(mixed, "x_recomputed", "y_recomputed", "sx_mm", "sy_mm"));
+    assertThat(figures("survey_mixed_networks_summary.csv", Kind.WORKED_APART)).isEqualTo(filled("survey_mixed_networks_summary.csv", "redundancy", "s0"));
+    assertThat(figures("survey_braced_quadrilateral.csv", Kind.WORKED_APART)).isEqualTo(
+        filled("survey_braced_quadrilateral.csv", "adjusted_m", "residual_mm") + 2 + 1);
+  }
+
+  /** What was measured goes into the questions whole: each distance and angle, each point. */
+  @Test
+  void everyMeasurementIsAnInput() {
+    for (String[] net : new String[][] {{"survey_distance_networks_results.csv", "survey_distance_networks_points.csv", "survey_distance_networks_obs.csv"},
+        {"survey_mixed_networks_points.csv", "survey_mixed_networks_points.csv", "survey_mixed_networks_obs.csv"}}) {
+      List<ReferenceCase> cases = cases(net[0]).stream().filter(one -> one.kind() == Kind.QUOTED).toList();
+      assertThat(cases.stream().mapToInt(one -> one.question().table("points").size()).sum()).isEqualTo(DataFile.read(net[1]).rows().size());
+      assertThat(cases.stream().mapToInt(one -> one.question().table("observations").size()).sum()).isEqualTo(DataFile.read(net[2]).rows().size());
+    }
+    assertThat(cases("survey_tape_rooms_constructed_obs.csv").stream()
+        .mapToInt(one -> one.question().list("walls").size() + one.question().table("ties").size()).sum())
+        .isEqualTo(DataFile.read("survey_tape_rooms_constructed_obs.csv").rows().size());
+  }
+
+  /** Corners of the tape rooms, two coordinates each, and three figures a room. */
+  @Test
+  void everyCornerOfTheTapeRoomsIsAsked() {
+    long corners = DataFile.read("survey_tape_rooms_constructed_results.csv").rows().stream().mapToLong(row -> row.count("corners")).sum();
+    assertThat(figures("survey_tape_rooms_constructed_results.csv", Kind.WORKED_APART)).isEqualTo(2 * corners + 3 * 3);
   }
 
   /** The two odd cells are the only ones whose printed limit is not asked for. */

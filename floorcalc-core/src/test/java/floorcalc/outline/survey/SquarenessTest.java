@@ -112,6 +112,12 @@ class SquarenessTest {
     assertThat(wrong.findings()).extracting(Finding::code).containsExactly("lengths-disagree", "parallelogram");
   }
 
+  /** 20 m and 15 m: 25 m. */
+  @Test
+  void diagonalOfARectangle() {
+    assertThat(sound(Squareness.squareDiagonal(mm(20_000), mm(15_000)))).isEqualTo(mm(25_000));
+  }
+
   @Test
   void refuses() {
     assertThatThrownBy(() -> Squareness.ofWallsAndDiagonals(walls(5000, 4000, 5000, 4000), mm(9001), mm(6356), ONE))

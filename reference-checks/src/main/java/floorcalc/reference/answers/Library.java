@@ -30,6 +30,11 @@ public final class Library implements Implementation {
     new JointAnswers().addTo(answers);
     new DeviationAnswers().addTo(answers);
     new LevelLimitAnswers().addTo(answers);
+    new TraverseAnswers().addTo(answers);
+    new SquarenessAnswers().addTo(answers);
+    new NetworkAnswers().addTo(answers);
+    new TapeRoomAnswers().addTo(answers);
+    new ErrorAnswers().addTo(answers);
   }
 
   @Override
