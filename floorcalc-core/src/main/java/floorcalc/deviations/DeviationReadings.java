@@ -227,6 +227,20 @@ public final class DeviationReadings {
     };
   }
 
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof DeviationReadings other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return List.of(width, thickness, lengths, panel, area, moisture, read);
+  }
+
   /**
    * Returns one line.
    *

@@ -194,6 +194,16 @@ class DeviationSetTest {
   }
 
   @Test
+  void readingsAreEqualIfAllOfThemAre() {
+    DeviationReadings one = DeviationReadings.of(WIDE).with(Deviation.WIDTH, mm("127")).atMoisture(BigDecimal.TEN);
+    DeviationReadings other = DeviationReadings.of(WIDE).atMoisture(BigDecimal.TEN).with(Deviation.WIDTH, mm("127"));
+    assertThat(one).isEqualTo(other).hasSameHashCodeAs(other).hasToString("1 reading of 1 kind, boards 127 mm wide");
+    assertThat(one).isNotEqualTo(other.with(Deviation.WIDTH, mm("127.1"))).isNotEqualTo(other.over(Area.ofSquareMetres("1")))
+        .isNotEqualTo(other.withPanel(Length.ofMillimetres(400))).isNotEqualTo(DeviationReadings.of(NARROW));
+    assertThat(one.with(Deviation.WIDTH, List.of()).all()).isEmpty();
+  }
+
+  @Test
   void eachSetHasANameOfItsOwnAndASource() {
     assertThat(DeviationSet.all()).extracting(DeviationSet::name).doesNotHaveDuplicates();
     assertThat(DeviationSet.all()).allSatisfy(set -> {

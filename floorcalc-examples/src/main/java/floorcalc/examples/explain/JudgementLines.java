@@ -13,7 +13,7 @@ final class JudgementLines {
     for (Object one : judgements) {
       Judgement judgement = (Judgement) one;
       text.append('\n').append(Lines.words(judgement.outcome())).append(": ").append(judgement.check()).append(": ")
-          .append(judgement.found()).append(", ").append(judgement.limit()).append("  [").append(judgement.source()).append(']');
+          .append(judgement.found().isEmpty() ? "" : judgement.found() + ", ").append(judgement.limit()).append("  [").append(judgement.source()).append(']');
       if (!judgement.advice().isEmpty()) {
         text.append("\n  to do: ").append(judgement.advice());
       }
