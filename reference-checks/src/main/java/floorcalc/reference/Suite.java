@@ -1,5 +1,6 @@
 package floorcalc.reference;
 
+import floorcalc.reference.cases.CuttingCases;
 import floorcalc.reference.cases.DeviationCases;
 import floorcalc.reference.cases.EquilibriumCases;
 import floorcalc.reference.cases.ErrorCases;
