@@ -1,8 +1,9 @@
 package floorcalc.recheck;
 
-import floorcalc.plan.Bay;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineSegment;
@@ -21,22 +22,23 @@ final class Meetings {
 
   final List<Joint> joints = new ArrayList<>();
   final List<Contact> contacts = new ArrayList<>();
-  private final List<String> faults;
+  private final Faults faults;
 
-  private Meetings(List<String> faults) {
+  private Meetings(Faults faults) {
     this.faults = faults;
   }
 
-  static Meetings of(Bay bay, List<SeenPiece> pieces, List<String> faults) {
+  static Meetings of(List<SeenPiece> pieces, Faults faults) {
     Meetings meetings = new Meetings(faults);
     STRtree tree = new STRtree();
     for (int i = 0; i < pieces.size(); i++) {
       tree.insert(pieces.get(i).box, i);
     }
-    List<List<LineSegment>> edges = pieces.stream().map(SeenPiece::edges).toList();
+    List<List<LineSegment>> edges = pieces.stream()
+        .map(piece -> Shapes.edges(piece.inFrame).stream().flatMap(List::stream).toList()).toList();
     for (int i = 0; i < pieces.size(); i++) {
       Envelope near = new Envelope(pieces.get(i).box);
-      near.expandBy(Recheck.ROUNDING);
+      near.expandBy(PlanRecheck.ROUNDING);
       for (Object other : tree.query(near)) {
         int j = (Integer) other;
         if (j > i) {
@@ -44,10 +46,14 @@ final class Meetings {
         }
       }
     }
+    Set<List<String>> pairs = new LinkedHashSet<>();
     for (Joint joint : meetings.joints) {
       joint.left().meetsHigh = true;
       joint.right().meetsLow = true;
+      pairs.add(List.of(joint.left().name(), joint.right().name()));
     }
+    faults.tally.joints += pairs.size();
+    faults.tally.contacts += meetings.contacts.size();
     return meetings;
   }
 
@@ -75,8 +81,8 @@ final class Meetings {
     }
     Coordinate low = first.pointAlong(from / length);
     Coordinate high = first.pointAlong(to / length);
-    boolean onEachOther = second.distancePerpendicular(low) <= Recheck.ROUNDING
-        && second.distancePerpendicular(high) <= Recheck.ROUNDING;
+    boolean onEachOther = second.distancePerpendicular(low) <= PlanRecheck.ROUNDING
+        && second.distancePerpendicular(high) <= PlanRecheck.ROUNDING;
     return onEachOther ? new LineSegment(low, high) : null;
   }
 
@@ -85,8 +91,8 @@ final class Meetings {
   }
 
   private void sort(SeenPiece a, SeenPiece b, LineSegment edgeOfA, LineSegment shared) {
-    boolean upright = Math.abs(shared.p1.x - shared.p0.x) <= Recheck.ROUNDING;
-    boolean level = Math.abs(shared.p1.y - shared.p0.y) <= Recheck.ROUNDING;
+    boolean upright = Math.abs(shared.p1.x - shared.p0.x) <= PlanRecheck.ROUNDING;
+    boolean level = Math.abs(shared.p1.y - shared.p0.y) <= PlanRecheck.ROUNDING;
     if (upright && a.row == b.row) {
       boolean aIsLeft = edgeOfA.p1.y > edgeOfA.p0.y;
       joints.add(new Joint((shared.p0.x + shared.p1.x) / 2, aIsLeft ? a : b, aIsLeft ? b : a));
@@ -95,8 +101,8 @@ final class Meetings {
       contacts.add(new Contact(Math.min(shared.p0.x, shared.p1.x), Math.max(shared.p0.x, shared.p1.x),
           (shared.p0.y + shared.p1.y) / 2, aIsBelow ? a : b, aIsBelow ? b : a));
     } else {
-      faults.add("rule 3: pieces " + a.name() + " and " + b.name() + " meet along " + shared
-          + ", neither at an end within a row nor on a line between two rows");
+      faults.add(Rule.FACTORY_ENDS, a.name() + " and " + b.name(), "that they meet along " + shared + " in the frame of the bay",
+          "boards meet at an end within a row or on the line between two rows that follow each other");
     }
   }
 }

@@ -1,0 +1,26 @@
+package floorcalc.recheck;
+
+/** Counts what is looked at. */
+final class Tally {
+  int lengths;
+  int rooms;
+  int walls;
+  int bays;
+  int rows;
+  int pieces;
+  int joints;
+  int contacts;
+  int offsets;
+  int boards;
+  int pairs;
+  int profiles;
+  int compromises;
+  int checks;
+  int boardsByArea;
+  int boardsCutAgain;
+
+  Checked checked() {
+    return new Checked(lengths, rooms, walls, bays, rows, pieces, joints, contacts, offsets, boards, pairs, profiles, compromises,
+        checks, boardsByArea, boardsCutAgain);
+  }
+}
