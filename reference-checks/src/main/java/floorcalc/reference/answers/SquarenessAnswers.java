@@ -9,6 +9,7 @@ import floorcalc.outline.Wkt;
 import floorcalc.outline.survey.AreaRange;
 import floorcalc.outline.survey.CornerSquareness;
 import floorcalc.outline.survey.Squareness;
+import floorcalc.outline.survey.ThreeFourFive;
 import floorcalc.outline.survey.Tie;
 import floorcalc.reference.check.Answer;
 import floorcalc.reference.check.Question;
@@ -27,6 +28,7 @@ final class SquarenessAnswers {
     answers.add("area-by-coordinates", SquarenessAnswers::area, Ring.class, Area.class, Wkt.class);
     answers.add("faults-of-outline", SquarenessAnswers::faults, OutlineCheck.class);
     answers.add("diagonal-of-rectangle", SquarenessAnswers::diagonal, Squareness.class);
+    answers.add("three-four-five", SquarenessAnswers::threeFourFive, ThreeFourFive.class);
     answers.add("corners-by-diagonals", SquarenessAnswers::byDiagonals, Squareness.class);
     answers.add("room-by-coordinates", SquarenessAnswers::byCoordinates, Squareness.class, Ring.class);
     answers.add("area-by-walls-and-diagonal", SquarenessAnswers::byDiagonal, AreaRange.class);
@@ -54,7 +56,17 @@ final class SquarenessAnswers {
 
   private static Answer diagonal(Question question) {
     Length diagonal = Squareness.squareDiagonal(Length.parse(question.text("length")), Length.parse(question.text("width"))).value();
-    return Answer.of("diagonal", new BigDecimal(diagonal.toMillimetreString()).movePointLeft(3));
+    return Answer.of("diagonal", metres(diagonal));
+  }
+
+  private static BigDecimal metres(Length length) {
+    return new BigDecimal(length.toMillimetreString()).movePointLeft(3);
+  }
+
+  private static Answer threeFourFive(Question question) {
+    ThreeFourFive check = ThreeFourFive.of(Length.parse(question.text("firstWall")), Length.parse(question.text("secondWall")),
+        Length.parse(question.text("unit"))).value();
+    return Answer.of("firstMark", metres(check.onFirst())).with("secondMark", metres(check.onSecond())).with("between", metres(check.diagonal()));
   }
 
   private static List<Length> walls(Question question) {

@@ -97,6 +97,7 @@ public final class SquarenessCases implements Topic {
     cases.add(new ReferenceCase(id, RECTANGLES, kind, diagonal, List.of(Expected.printed("diagonal", row.text("published")))));
     cases.add(new ReferenceCase(id + ", worked again", RECTANGLES, Kind.WORKED_APART, diagonal,
         List.of(Expected.printed("diagonal", row.text("diagonal_p")))));
+    addThreeFourFive(row, kind, cases);
     // Both diagonals to the nanometre: sqrt(a² + b²).
     String across = row.number("a").pow(2).add(row.number("b").pow(2)).sqrt(MathContext.DECIMAL64).setScale(9, RoundingMode.HALF_EVEN) + " m";
     List<Expected> square = new ArrayList<>();
@@ -108,6 +109,17 @@ public final class SquarenessCases implements Topic {
         corners(List.of(a, b, a, b), across, across), square));
     cases.add(new ReferenceCase(id + ", its area", RECTANGLES, Kind.WORKED_APART, Question.of("area-range-near-square")
         .withList(LENGTHS, List.of(a, b, a, b)).with("degrees", "0"), List.of(Expected.exactly("greatest", row.text("area")))));
+  }
+
+  /** Pairs whose sides are as 3 to 4 are marks of that check, on walls that are just as long. */
+  private static void addThreeFourFive(DataRow row, Kind kind, List<ReferenceCase> cases) {
+    BigDecimal lesser = row.number("a").min(row.number("b"));
+    BigDecimal greater = row.number("a").max(row.number("b"));
+    if (lesser.multiply(BigDecimal.valueOf(4)).compareTo(greater.multiply(BigDecimal.valueOf(3))) == 0) {
+      cases.add(new ReferenceCase(row.text("id") + ", marks on walls", RECTANGLES, kind, Question.of("three-four-five").with("firstWall", row.text("a") + " m")
+          .with("secondWall", row.text("b") + " m").with("unit", "1 m"), List.of(Expected.exactly("firstMark", row.text("a")),
+              Expected.exactly("secondMark", row.text("b")), Expected.exactly("between", row.text("published")))));
+    }
   }
 
   private static Question corners(List<String> walls, String diagonal13, String diagonal24) {
