@@ -73,6 +73,7 @@ final class BoardPairsDifferential extends Comparison {
   }
 
   private static double pairs(long[] ends, long[] starts, long room) {
+    QuietOjalgo.beQuiet();
     ExpressionsBasedModel model = new ExpressionsBasedModel();
     Expression[] ofEnd = new Expression[ends.length];
     Expression[] ofStart = new Expression[starts.length];

@@ -65,8 +65,8 @@ final class BreakGapDifferential extends Comparison {
   private static Polygon strip(Line line, long gap) {
     double dx = line.to().xNanometres() - line.from().xNanometres();
     double dy = line.to().yNanometres() - line.from().yNanometres();
-    double x = -dy / Math.hypot(dx, dy) * gap / 2;
-    double y = dx / Math.hypot(dx, dy) * gap / 2;
+    double x = -dy / StrictMath.hypot(dx, dy) * gap / 2;
+    double y = dx / StrictMath.hypot(dx, dy) * gap / 2;
     Polygon strip = new Polygon();
     strip.startPath(line.from().xNanometres() + x, line.from().yNanometres() + y);
     strip.lineTo(line.to().xNanometres() + x, line.to().yNanometres() + y);

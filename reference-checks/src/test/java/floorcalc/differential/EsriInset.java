@@ -57,13 +57,13 @@ final class EsriInset implements Inset {
     double turn = Inset.turnAtReflex(ring, next);
     if (turn > 0) {
       double[] other = inward(ring, next);
-      double half = Math.cos(turn / 2);
+      double half = StrictMath.cos(turn / 2);
       double[] middle = {(in[0] + other[0]) / (2 * half), (in[1] + other[1]) / (2 * half)};
       if (1 / half <= LONGEST_MITRE) {
         taken.add(polygon(b, moved(b, other, gap), moved(b, middle, gap / half), moved(b, in, gap)));
       } else {
         // Where the mitre is cut square: so far along each moved wall from the end of its strip.
-        double along = (LONGEST_MITRE - half) / Math.sin(turn / 2) * gap;
+        double along = (LONGEST_MITRE - half) / StrictMath.sin(turn / 2) * gap;
         double[] ahead = {in[1], -in[0]};
         double[] back = {-other[1], other[0]};
         taken.add(polygon(b, moved(b, other, gap), moved(moved(b, other, gap), back, along),
@@ -76,7 +76,7 @@ final class EsriInset implements Inset {
     int next = (i + 1) % ring.size();
     double x = ring.x(next) - ring.x(i);
     double y = ring.y(next) - ring.y(i);
-    double length = Math.hypot(x, y);
+    double length = StrictMath.hypot(x, y);
     return new double[] {-y / length, x / length};
   }
 

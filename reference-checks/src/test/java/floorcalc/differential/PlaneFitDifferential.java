@@ -89,6 +89,7 @@ final class PlaneFitDifferential extends Comparison {
   }
 
   private static double[] ojalgo(double[][] places, double[] heights) {
+    QuietOjalgo.beQuiet();
     R064Store body = R064Store.FACTORY.make(heights.length, 3);
     R064Store side = R064Store.FACTORY.make(heights.length, 1);
     for (int i = 0; i < heights.length; i++) {

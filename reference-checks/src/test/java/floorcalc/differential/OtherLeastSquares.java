@@ -1,4 +1,4 @@
-package floorcalc.survey;
+package floorcalc.differential;
 
 import floorcalc.outline.network.Held;
 import floorcalc.outline.network.NetworkPoint;
@@ -117,7 +117,7 @@ final class OtherLeastSquares {
   }
 
   private double reach(int i) {
-    return Math.hypot(place[2 * i] - place[0], place[2 * i + 1] - place[1]);
+    return StrictMath.hypot(place[2 * i] - place[0], place[2 * i + 1] - place[1]);
   }
 
   private double[] freeOf(double[] all) {
@@ -223,13 +223,13 @@ final class OtherLeastSquares {
       along += x * u + y * v;
       across += x * v - y * u;
     }
-    double turn = turns ? Math.atan2(across, along) : 0;
+    double turn = turns ? StrictMath.atan2(across, along) : 0;
     double[] laid = new double[2 * n];
     for (int i = 0; i < n; i++) {
       double x = place[2 * i] - fromX;
       double y = place[2 * i + 1] - fromY;
-      laid[2 * i] = toX + x * Math.cos(turn) - y * Math.sin(turn);
-      laid[2 * i + 1] = toY + x * Math.sin(turn) + y * Math.cos(turn);
+      laid[2 * i] = toX + x * StrictMath.cos(turn) - y * StrictMath.sin(turn);
+      laid[2 * i + 1] = toY + x * StrictMath.sin(turn) + y * StrictMath.cos(turn);
     }
     place = laid;
   }

@@ -1,4 +1,4 @@
-package floorcalc.survey;
+package floorcalc.differential;
 
 import floorcalc.outline.network.Held;
 import floorcalc.outline.network.NetworkPoint;
@@ -61,11 +61,11 @@ record RandomNetwork(double[] truth, List<NetworkPoint> points, List<Observation
 
   static RandomNetwork of(SplittableRandom random, Shape shape, Datum datum, Measured measured, Exact exact) {
     int count = random.nextInt(4, 21);
-    double size = Math.pow(10, random.nextDouble(2, 5));
+    double size = StrictMath.pow(10, random.nextDouble(2, 5));
     double[] truth = places(random, shape, count, size);
     List<Observation> observations = new ArrayList<>();
-    double distanceDeviation = size * Math.pow(10, random.nextDouble(-5, -3));
-    double angleDeviation = Math.pow(10, random.nextDouble(-3, -0.5));
+    double distanceDeviation = size * StrictMath.pow(10, random.nextDouble(-5, -3));
+    double angleDeviation = StrictMath.pow(10, random.nextDouble(-3, -0.5));
     Reader reader = new Reader(random, truth, observations, distanceDeviation, angleDeviation);
     reader.distance(0, 1);
     if (measured == Measured.WITH_BEARINGS) {
@@ -147,11 +147,11 @@ record RandomNetwork(double[] truth, List<NetworkPoint> points, List<Observation
   }
 
   private static double[] turned(double x, double y, double turn) {
-    return new double[] {x * Math.cos(turn) - y * Math.sin(turn), x * Math.sin(turn) + y * Math.cos(turn)};
+    return new double[] {x * StrictMath.cos(turn) - y * StrictMath.sin(turn), x * StrictMath.sin(turn) + y * StrictMath.cos(turn)};
   }
 
   private static double nearest(double[] places, int count, double[] place) {
-    return IntStream.range(0, count).mapToDouble(i -> Math.hypot(places[2 * i] - place[0], places[2 * i + 1] - place[1]))
+    return IntStream.range(0, count).mapToDouble(i -> StrictMath.hypot(places[2 * i] - place[0], places[2 * i + 1] - place[1]))
         .min().orElse(Double.POSITIVE_INFINITY);
   }
 
@@ -167,7 +167,7 @@ record RandomNetwork(double[] truth, List<NetworkPoint> points, List<Observation
     double ay = truth[2 * pair[0] + 1] - truth[2 * i + 1];
     double bx = truth[2 * pair[1]] - truth[2 * i];
     double by = truth[2 * pair[1] + 1] - truth[2 * i + 1];
-    return (ax * by - ay * bx) / Math.hypot(ax, ay) / Math.hypot(bx, by);
+    return (ax * by - ay * bx) / StrictMath.hypot(ax, ay) / StrictMath.hypot(bx, by);
   }
 
   private static List<NetworkPoint> approximate(SplittableRandom random, double[] truth, Datum datum, double shift) {
@@ -194,7 +194,7 @@ record RandomNetwork(double[] truth, List<NetworkPoint> points, List<Observation
     void distance(int a, int b) {
       double deviation = distanceDeviation * random.nextDouble(0.5, 2);
       observations.add(Observation.distance("P" + a, "P" + b,
-          Math.hypot(truth[2 * b] - truth[2 * a], truth[2 * b + 1] - truth[2 * a + 1]) + deviation * random.nextGaussian(),
+          StrictMath.hypot(truth[2 * b] - truth[2 * a], truth[2 * b + 1] - truth[2 * a + 1]) + deviation * random.nextGaussian(),
           deviation));
     }
 
@@ -210,7 +210,7 @@ record RandomNetwork(double[] truth, List<NetworkPoint> points, List<Observation
     }
 
     private double way(int a, int b) {
-      return Math.toDegrees(Math.atan2(truth[2 * b + 1] - truth[2 * a + 1], truth[2 * b] - truth[2 * a]));
+      return Math.toDegrees(StrictMath.atan2(truth[2 * b + 1] - truth[2 * a + 1], truth[2 * b] - truth[2 * a]));
     }
   }
 }
