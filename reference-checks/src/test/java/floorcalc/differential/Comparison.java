@@ -5,7 +5,7 @@ import java.util.List;
 /** What all comparisons have in common. */
 abstract class Comparison implements Differential {
   /** Enough cases for a planted fault to show. */
-  private static final int WITH_FAULT = 100;
+  private static final int WITH_FAULT = 25;
 
   private final String calculation;
   private final Library library;
