@@ -8,7 +8,7 @@ import org.ojalgo.netio.BasicLogger;
 
 /**
  * Keeps ojAlgo from printing to the log of the tests: it tells of the machine when it is loaded, and of nodes that it gives up while it
- * solves. It takes the stream to print on when its logger is loaded.
+ * solves. It takes the streams to print on when its logger is loaded.
  */
 final class QuietOjalgo {
   private static final boolean QUIET = load();
@@ -24,11 +24,15 @@ final class QuietOjalgo {
 
   private static boolean load() {
     PrintStream out = System.out;
-    System.setOut(new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8));
+    PrintStream err = System.err;
+    PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
+    System.setOut(nowhere);
+    System.setErr(nowhere);
     try {
-      return BasicLogger.DEBUG != null && OjAlgoUtils.ENVIRONMENT != null;
+      return BasicLogger.DEBUG != null && BasicLogger.ERROR != null && OjAlgoUtils.ENVIRONMENT != null;
     } finally {
       System.setOut(out);
+      System.setErr(err);
     }
   }
 }
