@@ -12,6 +12,7 @@ import floorcalc.working.Term;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -41,6 +42,7 @@ final class DeviationJudge {
     }
     number();
     moisture();
+    construction();
     return Calculated.of(List.copyOf(judgements), steps, findings);
   }
 
@@ -70,7 +72,7 @@ final class DeviationJudge {
     boolean utmost = limit.utmostTimes() == 0 || worst.deviation().compareTo(utmost(limit, allowed)) <= 0;
     boolean met = beyond <= permitted && utmost;
     judgements.add(new Judgement("deviation-" + deviation.code(), check(limit), "", words(limit, worst, smallest, found.size(), beyond),
-        limit.at(base.orElse(readings.width())), met ? Outcome.MET : Outcome.NOT_MET, limit.source(), met ? "" : advice(deviation)));
+        limit.at(base.orElse(readings.width())), met ? Outcome.MET : Outcome.NOT_MET, limit.source(), met ? "" : advice(limit, beyond, utmost)));
   }
 
   private Length allowed(DeviationLimit limit, Length base) {
@@ -180,6 +182,20 @@ final class DeviationJudge {
           + ", but it was measured at " + readings.moisture().get().toPlainString() + " %; wood is wider when it is damper and joints close:"
           + " measure again when it is within", set.limits().get(0).source()));
     }
+  }
+
+  private void construction() {
+    if (set.construction().isPresent() && readings.construction().isPresent() && !set.construction().equals(readings.construction())) {
+      findings.add(new Finding("set-for-other-boards", Severity.WARNING, "board", "'" + set + "' is for " + set.about() + ", but these boards are "
+          + readings.construction().get().name().toLowerCase(Locale.ROOT) + "; take the limits of the goods' papers", set.limits().get(0).source()));
+    }
+  }
+
+  /** Where a share may be beyond, so few readings can be too few: how many it would take. */
+  private String advice(DeviationLimit limit, long beyond, boolean isUtmostKept) {
+    String more = limit.beyondPercent() == 0 || !isUtmostKept ? "" : "measure more: with " + beyond + " beyond, "
+        + (beyond * 100 + limit.beyondPercent() - 1) / limit.beyondPercent() + " readings and more would keep it; ";
+    return more + advice(limit.deviation());
   }
 
   private String advice(Deviation deviation) {

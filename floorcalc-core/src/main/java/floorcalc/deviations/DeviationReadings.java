@@ -1,6 +1,7 @@
 package floorcalc.deviations;
 
 import floorcalc.boards.BoardGoods;
+import floorcalc.boards.Construction;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import java.math.BigDecimal;
@@ -26,6 +27,7 @@ public final class DeviationReadings {
   public static final Length GREATEST = Length.ofMillimetres(50);
 
   private final Length width;
+  private final Optional<Construction> construction;
   private final Optional<Length> thickness;
   private final List<Length> lengths;
   private final Optional<Length> panel;
@@ -33,9 +35,10 @@ public final class DeviationReadings {
   private final Optional<BigDecimal> moisture;
   private final EnumMap<Deviation, List<Length>> read;
 
-  private DeviationReadings(Length width, Optional<Length> thickness, List<Length> lengths, Optional<Length> panel, Optional<Area> area,
-      Optional<BigDecimal> moisture, EnumMap<Deviation, List<Length>> read) {
+  private DeviationReadings(Length width, Optional<Construction> construction, Optional<Length> thickness, List<Length> lengths,
+      Optional<Length> panel, Optional<Area> area, Optional<BigDecimal> moisture, EnumMap<Deviation, List<Length>> read) {
     this.width = width;
+    this.construction = construction;
     this.thickness = thickness;
     this.lengths = List.copyOf(lengths);
     this.panel = panel;
@@ -51,8 +54,8 @@ public final class DeviationReadings {
    * @return the readings, not null
    */
   public static DeviationReadings of(BoardGoods goods) {
-    return new DeviationReadings(goods.coverWidth(), Optional.of(goods.thickness()), goods.lengths(), Optional.empty(), Optional.empty(),
-        Optional.empty(), new EnumMap<>(Deviation.class));
+    return new DeviationReadings(goods.coverWidth(), Optional.of(goods.construction()), Optional.of(goods.thickness()), goods.lengths(),
+        Optional.empty(), Optional.empty(), Optional.empty(), new EnumMap<>(Deviation.class));
   }
 
   /**
@@ -63,8 +66,8 @@ public final class DeviationReadings {
    * @throws IllegalArgumentException if the width is not more than zero
    */
   public static DeviationReadings ofWidth(Length width) {
-    return new DeviationReadings(positive(width, "width of the boards"), Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
-        Optional.empty(), new EnumMap<>(Deviation.class));
+    return new DeviationReadings(positive(width, "width of the boards"), Optional.empty(), Optional.empty(), List.of(), Optional.empty(),
+        Optional.empty(), Optional.empty(), new EnumMap<>(Deviation.class));
   }
 
   private static Length positive(Length length, String name) {
@@ -101,7 +104,7 @@ public final class DeviationReadings {
     if (!values.isEmpty()) {
       copy.put(deviation, List.copyOf(values));
     }
-    return new DeviationReadings(width, thickness, lengths, panel, area, moisture, copy);
+    return new DeviationReadings(width, construction, thickness, lengths, panel, area, moisture, copy);
   }
 
   private void check(Deviation deviation, Length value, int number) {
@@ -126,7 +129,7 @@ public final class DeviationReadings {
    * @throws IllegalArgumentException if it is not more than zero
    */
   public DeviationReadings withPanel(Length size) {
-    return new DeviationReadings(width, thickness, lengths, Optional.of(positive(size, "size of the panels")), area, moisture, read);
+    return new DeviationReadings(width, construction, thickness, lengths, Optional.of(positive(size, "size of the panels")), area, moisture, read);
   }
 
   /**
@@ -140,7 +143,7 @@ public final class DeviationReadings {
     if (!floor.isPositive()) {
       throw new IllegalArgumentException("the area of the floor must be more than 0 m², but was " + floor);
     }
-    return new DeviationReadings(width, thickness, lengths, panel, Optional.of(floor), moisture, read);
+    return new DeviationReadings(width, construction, thickness, lengths, panel, Optional.of(floor), moisture, read);
   }
 
   /**
@@ -155,7 +158,7 @@ public final class DeviationReadings {
       throw new IllegalArgumentException("the moisture content of boards must be from 0 % to 30 %, but was " + percent.toPlainString()
           + " %; check the meter's setting");
     }
-    return new DeviationReadings(width, thickness, lengths, panel, area, Optional.of(percent), read);
+    return new DeviationReadings(width, construction, thickness, lengths, panel, area, Optional.of(percent), read);
   }
 
   /**
@@ -213,6 +216,11 @@ public final class DeviationReadings {
     return moisture;
   }
 
+  /** How the boards are made, if they are known as goods. */
+  Optional<Construction> construction() {
+    return construction;
+  }
+
   /** The size that a reading should have: of several lengths the nearest, the longer of two as near. */
   Length nominal(Deviation deviation, Length value) {
     return nominals(deviation).stream().reduce((one, other) ->
@@ -238,7 +246,7 @@ public final class DeviationReadings {
   }
 
   private List<Object> parts() {
-    return List.of(width, thickness, lengths, panel, area, moisture, read);
+    return List.of(width, construction, thickness, lengths, panel, area, moisture, read);
   }
 
   /**

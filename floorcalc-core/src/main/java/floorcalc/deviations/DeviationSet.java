@@ -26,15 +26,17 @@ public final class DeviationSet {
   private final List<DeviationLimit> limits;
   private final Optional<ReadingNumber> number;
   private final Optional<WoodMoisture> moisture;
+  private final Optional<Construction> construction;
 
   private DeviationSet(String name, String about, Stage stage, List<DeviationLimit> limits, Optional<ReadingNumber> number,
-      Optional<WoodMoisture> moisture) {
+      Optional<WoodMoisture> moisture, Optional<Construction> construction) {
     this.name = Objects.requireNonNull(name, "name");
     this.about = Objects.requireNonNull(about, "about");
     this.stage = Objects.requireNonNull(stage, "stage");
     this.limits = List.copyOf(limits);
     this.number = number;
     this.moisture = moisture;
+    this.construction = construction;
     if (limits.isEmpty()) {
       throw new IllegalArgumentException("set '" + name + "' must have at least one limit");
     }
@@ -51,18 +53,23 @@ public final class DeviationSet {
    * @throws IllegalArgumentException if there is no limit
    */
   public static DeviationSet of(String name, String about, Stage stage, List<DeviationLimit> limits) {
-    return new DeviationSet(name, about, stage, limits, Optional.empty(), Optional.empty());
+    return new DeviationSet(name, about, stage, limits, Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   /** The same set with the number of readings that its source asks for. */
   DeviationSet asking(int readings, Area area) {
-    return new DeviationSet(name, about, stage, limits, Optional.of(new ReadingNumber(readings, area)), moisture);
+    return new DeviationSet(name, about, stage, limits, Optional.of(new ReadingNumber(readings, area)), moisture, construction);
   }
 
   /** The same set, for wood of a moisture content. */
   DeviationSet atMoisture(int low, int high) {
     return new DeviationSet(name, about, stage, limits, number,
-        Optional.of(new WoodMoisture(BigDecimal.valueOf(low), BigDecimal.valueOf(high))));
+        Optional.of(new WoodMoisture(BigDecimal.valueOf(low), BigDecimal.valueOf(high))), construction);
+  }
+
+  /** The same set, for boards of one construction. */
+  DeviationSet forBoards(Construction made) {
+    return new DeviationSet(name, about, stage, limits, number, moisture, Optional.of(made));
   }
 
   /**
@@ -123,7 +130,8 @@ public final class DeviationSet {
    * @param readings what was measured, not null
    * @return a judgement {@code deviation-…} with the {@linkplain Deviation#code() code} of what deviates, for each limit for boards of the width:
    *     not measured without readings; and one, not measured, for each kind of reading that the set has no limit for. Findings: {@code few-readings} where the
-   *     source asks for more of them, {@code measured-at-other-moisture} where it measures drier or damper wood; not null
+   *     source asks for more of them, {@code measured-at-other-moisture} where it measures drier or damper wood,
+   *     {@code set-for-other-boards} where it is for boards of another construction; not null
    */
   public Calculated<List<Judgement>> judge(DeviationReadings readings) {
     return new DeviationJudge(this, Objects.requireNonNull(readings, "readings")).judge();
@@ -181,6 +189,15 @@ public final class DeviationSet {
    */
   public Optional<WoodMoisture> moisture() {
     return moisture;
+  }
+
+  /**
+   * Returns the construction of the boards that the set is for, if it is for one alone.
+   *
+   * @return the construction, empty for a set for any boards; not null
+   */
+  public Optional<Construction> construction() {
+    return construction;
   }
 
   /**

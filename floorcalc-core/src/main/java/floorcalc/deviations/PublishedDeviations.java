@@ -1,5 +1,6 @@
 package floorcalc.deviations;
 
+import floorcalc.boards.Construction;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.working.Source;
@@ -25,7 +26,7 @@ final class PublishedDeviations {
         DeviationLimit.atMost(Deviation.WIDTH, thousandths(10), source),
         DeviationLimit.atMost(Deviation.MATCH_POSITION, thousandths(8), source),
         DeviationLimit.atMost(Deviation.TONGUE_FIT, thousandths(16), source).andAtLeast(thousandths(3)),
-        DeviationLimit.atMost(Deviation.OUT_OF_SQUARE, thousandths(16), source).withBeyond(5).forWidths(BoardWidths.under(THREE_INCHES))));
+        DeviationLimit.atMost(Deviation.OUT_OF_SQUARE, thousandths(16), source).withBeyond(5).forWidths(BoardWidths.under(THREE_INCHES)))).forBoards(Construction.SOLID);
   }
 
   /** Of two bounds with a share each, both are kept: "2 % of pieces at one, or 5 % at the other" is read as neither to be exceeded. */
@@ -39,13 +40,13 @@ final class PublishedDeviations {
         DeviationLimit.atMost(Deviation.OUT_OF_SQUARE, thousandths(31), source).withBeyond(2).forWidths(narrow),
         DeviationLimit.atMost(Deviation.OUT_OF_SQUARE, thousandths(16), source).withBeyond(5).forWidths(narrow),
         DeviationLimit.ofWidth(Deviation.OUT_OF_SQUARE, BigDecimal.ONE, source).withBeyond(2).forWidths(wide),
-        DeviationLimit.ofWidth(Deviation.OUT_OF_SQUARE, HALF, source).withBeyond(5).forWidths(wide))).atMoisture(6, 10);
+        DeviationLimit.ofWidth(Deviation.OUT_OF_SQUARE, HALF, source).withBeyond(5).forWidths(wide))).atMoisture(6, 10).forBoards(Construction.SOLID);
   }
 
   private static DeviationSet multilayer() {
     return DeviationSet.of("EN 13489", "multilayer parquet", Stage.GOODS, List.of(DeviationLimit.atMost(Deviation.LIPPING,
         Length.ofMillimetres("0.2"), new Source("EN 13489", "CEN", 0, "clause 4.5.2, as given by an expert of the trade",
-            Standing.QUOTED))));
+            Standing.QUOTED)))).forBoards(Construction.ENGINEERED);
   }
 
   private static DeviationSet floating() {

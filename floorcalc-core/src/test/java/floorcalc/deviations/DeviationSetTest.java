@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import floorcalc.boards.BoardGoods;
+import floorcalc.boards.Construction;
 import floorcalc.boards.PackContent;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
@@ -165,7 +166,7 @@ class DeviationSetTest {
   @Test
   void woodIsMeasuredAtItsMoisture() {
     DeviationSet set = DeviationSet.named("NWFA/NOFMA factory finished");
-    DeviationReadings wide = DeviationReadings.of(WIDE).with(Deviation.WIDTH, mm("127"));
+    DeviationReadings wide = DeviationReadings.of(WIDE.withConstruction(Construction.SOLID)).with(Deviation.WIDTH, mm("127"));
     assertThat(set.judge(wide.atMoisture(BigDecimal.TEN)).findings()).isEmpty();
     assertThat(set.judge(wide.atMoisture(new BigDecimal("10.1"))).findings()).singleElement()
         .satisfies(finding -> assertThat(finding.code()).isEqualTo("measured-at-other-moisture"));
@@ -191,6 +192,28 @@ class DeviationSetTest {
     assertThatIllegalArgumentException().isThrownBy(() -> DeviationReadings.ofWidth(Length.ofMillimetres(90)).with(Deviation.THICKNESS, mm("9")))
         .withMessageContaining("nominal thickness of the boards is not known");
     assertThatIllegalArgumentException().isThrownBy(() -> DeviationReadings.ofWidth(Length.ZERO)).withMessageContaining("more than 0 mm");
+  }
+
+  @Test
+  void aSetForOtherBoardsIsNamed() {
+    DeviationReadings engineered = DeviationReadings.of(WIDE).with(Deviation.WIDTH, mm("127"));
+    assertThat(DeviationSet.named("NWFA/NOFMA unfinished").judge(engineered).findings()).singleElement().satisfies(finding -> {
+      assertThat(finding.code()).isEqualTo("set-for-other-boards");
+      assertThat(finding.message()).contains("is for unfinished solid boards", "these boards are engineered");
+    });
+    assertThat(DeviationSet.named("NWFA/NOFMA unfinished").judge(DeviationReadings.of(WIDE.withConstruction(Construction.SOLID))
+        .with(Deviation.WIDTH, mm("127"))).findings()).isEmpty();
+  }
+
+  /** 1 of 4 is beyond where 5 % may be: 20 readings with no other beyond would keep it. 3 beyond where 2 % may be: 150. */
+  @Test
+  void fewReadingsAreSaidToBeFew() {
+    DeviationReadings boards = DeviationReadings.ofWidth(Length.ofMillimetres(100));
+    assertThat(judged("NF DTU 51.2", boards.with(Deviation.JOINT, mm("0.4", "1.9", "2.2", "0.4")), Deviation.JOINT).advice())
+        .startsWith("measure more: with 1 beyond, 20 readings and more would keep it; read the air");
+    assertThat(judged("NF DTU 51.2", boards.with(Deviation.JOINT, mm("0.4", "4.2")), Deviation.JOINT).advice()).startsWith("read the air");
+    assertThat(outOfSquare("NWFA/NOFMA factory finished", of(10, "0.1", 3, "1.3")).get(0).advice())
+        .startsWith("measure more: with 3 beyond, 150 readings and more would keep it; do not lay");
   }
 
   @Test
