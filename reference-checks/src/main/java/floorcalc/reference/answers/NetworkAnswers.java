@@ -132,7 +132,7 @@ final class NetworkAnswers {
     // Without the last length the other five fix the figure.
     Adjustment five = atRest(best.points().stream().map(point -> NetworkPoint.about(point.name(), point.x(), point.y())).toList(),
         all.stream().filter(each -> !isBetween(each, "C", "D")).toList());
-    double otherwise = Math.hypot(five.point("C").x() - five.point("D").x(), five.point("C").y() - five.point("D").y());
+    double otherwise = StrictMath.hypot(five.point("C").x() - five.point("D").x(), five.point("C").y() - five.point("D").y());
     Answer answer = Answer.of("redundancy", Integer.toString(best.redundancy())).with("CDfromTheOthers", otherwise)
         .with("misclosure", 1000 * (otherwise - value(all, "C", "D")));
     for (AdjustedObservation one : best.observations()) {
@@ -155,6 +155,6 @@ final class NetworkAnswers {
     double fromA = value(all, "A", name);
     double fromB = value(all, "B", name);
     double x = (fromA * fromA - fromB * fromB + base * base) / (2 * base);
-    return NetworkPoint.about(name, x, side * Math.sqrt(fromA * fromA - x * x));
+    return NetworkPoint.about(name, x, side * StrictMath.sqrt(fromA * fromA - x * x));
   }
 }
