@@ -36,6 +36,15 @@ public record Check(ReferenceCase of, Expected expected, Optional<String> answer
   }
 
   /**
+   * Returns whether it is no printed figure but what the library says of the source: how sure it is.
+   *
+   * @return true for the figure called {@code standing}
+   */
+  public boolean isOnTheSource() {
+    return expected.figure().equals("standing");
+  }
+
+  /**
    * Returns how far the answer is from the printed number, in units of its last printed digit.
    *
    * @return the distance, not negative; empty for texts, ranges and missing answers

@@ -26,7 +26,7 @@ final class BoardExamples {
   static List<WorkedExample> all() {
     return List.of(bars("small-cutting-list", "How many bars of 10 does a small cutting list take?", "CSP_MiniZinc",
             "Read as metres here. The sum alone asks for 4 bars, since 36 do not fit into three."),
-        bars("reels", "And a list whose sum says too little?", "CSP_paper4",
+        bars("reels", "How many reels does a list take whose sum says too little?", "CSP_paper4",
             "The sum of all pieces asks for 73 reels, but 77 are needed and proven: the bound by prices sees that much of what is left over is too short."),
         leftover(), gap(), rectangles());
   }

@@ -38,9 +38,13 @@ final class FloorExamples {
         .map(row -> Length.ofMillimetres(row.text("elevation_mm"))).toList());
   }
 
+  private static String heights() {
+    return "14 heights, 300 mm apart: " + String.join(", ", Printed.rows(SLAB, "line", "0").stream().map(row -> row.text("elevation_mm")).toList()) + " mm.";
+  }
+
   private static WorkedExample slab() {
     Maker maker = new Maker("f-numbers-of-a-slab", "How flat and how level is one line of a measured slab?", Printed.source(SLAB),
-        "14 heights, 300 mm apart: " + String.join(", ", Printed.rows(SLAB, "line", "0").stream().map(row -> row.text("elevation_mm")).toList()) + " mm.");
+        heights());
     FNumbers numbers = maker.shown(FNumbers.of(line()));
     List<DataRow> curvatures = Printed.rows("e1155_slac_q.csv", "line", "0");
     for (int i = 0; i < curvatures.size(); i++) {
@@ -57,8 +61,8 @@ final class FloorExamples {
   private static WorkedExample straightedge() {
     String file = "slac_straightedge_computed.csv";
     List<DataRow> rows = Printed.rows(file, "line", "0").stream().filter(row -> row.text("straightedge_mm").equals("3000")).toList();
-    Maker maker = new Maker("straightedge-of-3-m", "How large is the gap under a straightedge of 3 m on the same line?", Printed.source(SLAB),
-        "The same 14 heights; the edge begins at each reading in turn and lies on its two high points.");
+    Maker maker = new Maker("straightedge-of-3-m", "How large is the gap under a straightedge of 3 m on a line of a measured slab?", Printed.source(SLAB),
+        heights() + " The edge begins at each reading in turn and lies on its two high points.");
     var greatest = maker.shown(Straightedge.of(Length.parse("3 m")).calculate(line(), RestRule.GRAVITY));
     return maker.figure(Expected.printed("greatest gap [mm]", rows.get(0).text("gravity_gap_mm")), in(greatest.gap(), "mm"), Printed.APART)
         .done("The gap is the largest distance down from the edge between its two supports; floor beyond them does not count.");

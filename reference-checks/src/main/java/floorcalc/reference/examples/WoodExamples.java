@@ -30,8 +30,8 @@ final class WoodExamples {
   static List<WorkedExample> all() {
     return List.of(firBoard(), roomsAirToPlank(), change("white-oak-plank", "How much does a white oak plank of 5 in swell?", "W09", "5 in",
             SpeciesTable.TRADE_LIST_A200, "white oak", "6", "9", "The coefficient is the tangential one: a plain-sawn plank. A quarter-sawn one moves about half as much."),
-        change("mesquite-plank", "And one of mesquite?", "W10", "5 in", SpeciesTable.TRADE_LIST_A200, "mesquite", "6", "9",
-            "Same width, same change of moisture, a third of the movement: the wood makes the difference."),
+        change("mesquite-plank", "How much does a mesquite plank of 5 in swell?", "W10", "5 in", SpeciesTable.TRADE_LIST_A200, "mesquite", "6", "9",
+            "A white oak plank of the same width moves almost three times as much with the same change of moisture: the wood makes the difference."),
         change("beech-panel", "How much does a panel of European beech swell, by the European coefficients?", "W18", "600 mm", SpeciesTable.DIN_68100,
             "European beech", "7", "12", "The European table gives per cent of the width for each per cent of moisture; the handbook's coefficient is the "
                 + "same as a share. For American beech the two ways give 12.3 and 12.9 mm: two woods, two tables."),
@@ -135,7 +135,7 @@ final class WoodExamples {
   }
 
   private static WorkedExample roomAir() {
-    Maker maker = maker("room-air", "And in a room at 70 °F and 40 %?", "W34", "70 °F, 40 % relative humidity.");
+    Maker maker = maker("room-air", "At which moisture content does wood settle in a room at 70 °F and 40 %?", "W34", "70 °F, 40 % relative humidity.");
     Percent emc = maker.shown(EquilibriumMoisture.of(AirClimate.of(Temperature.parse("70 °F"), Percent.of("40"))));
     return maker.figure(expected("moisture content", "W34"), emc.number(), Printed.QUOTED).done("");
   }

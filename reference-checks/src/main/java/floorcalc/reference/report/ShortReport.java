@@ -53,11 +53,11 @@ public final class ShortReport {
     for (Kind kind : Kind.values()) {
       List<Check> checks = report.checks().stream().filter(check -> check.of().kind() == kind).toList();
       if (!checks.isEmpty()) {
-        rows.add(List.of(kind.words(), count(checks.stream().map(Check::of).distinct().count()), count(checks.size()),
+        rows.add(List.of(kind.words(), count(checks.stream().map(Check::of).distinct().count()), count(checks.size()), count(checks.stream().filter(Check::isOnTheSource).count()),
             count(of(checks, Verdict.AGREES)), alertIfAny(of(checks, Verdict.DIFFERS)), alertIfAny(of(checks, Verdict.NOT_ANSWERED))));
       }
     }
-    page.table(List.of("Kind of figure", "Cases", "Figures", "Agree", "Differ", "Not answered"), rows);
+    page.table(List.of("Kind of figure", "Cases", "Figures", "of these, statements on a source", "Agree", "Differ", "Not answered"), rows);
     page.paragraph("Kinds are never mixed. A figure agrees within half a unit of its last printed digit; a wider margin has a reason, which "
         + "stands beside the figure in the full report.");
   }
