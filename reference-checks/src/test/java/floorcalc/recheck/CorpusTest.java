@@ -122,7 +122,7 @@ class CorpusTest {
     assertThat(jobs).hasSize(8);
   }
 
-  /** Without gap, without kerf, without rules, in one row, in a strip narrower than a board. */
+  /** Without gap, without kerf, without rules, in one row, in a strip narrower than a board, round a column in one board, far from zero. */
   @Test
   void edges() {
     LayingRules none = RuleSet.COMMON_PRACTICE.forBoard(mm(14), mm(185)).with(LayingRules.EXPANSION_GAP, Length.ZERO, Source.GIVEN)
@@ -136,8 +136,16 @@ class CorpusTest {
     jobs.add(job(plank()).room(room("POLYGON ((0 0, 450 0, 450 5000, 0 5000, 0 0))")).direction(DirectionChoice.of(Direction.ALONG_X)).build());
     jobs.add(job(plank()).room(room("POLYGON ((0 0, 5000 0, 0 900, 0 0))")).build());
     jobs.add(job(BoardGoods.of(mm(300), mm(50), mm(15), 40)).room(room("POLYGON ((0 0, 1400 0, 1400 700, 0 700, 0 0))")).build());
-    jobs.forEach(CorpusTest::sound);
-    assertThat(jobs).hasSize(8);
+    jobs.add(job(plank()).rules(none).room(room("POLYGON ((0 0, 3000 0, 3000 2000, 0 2000, 0 0), (1000 60, 1050 60, 1050 110, 1000 110, 1000 60))")).build());
+    Outline far = Direction.fromDegrees(33.3).toRoom(Wkt.parse("POLYGON ((9000000 1000, 9004000 1100, 9004000 4000, 9000000 4000, 9000000 1000))"));
+    jobs.add(job(mixed()).room(Room.of("Far off", far)).build());
+    int holes = 0;
+    for (FloorJob job : jobs) {
+      holes += sound(job).plan().bays().stream().flatMap(bay -> bay.rows().stream()).flatMap(row -> row.pieces().stream())
+          .mapToInt(piece -> piece.holes().size()).sum();
+    }
+    assertThat(jobs).hasSize(10);
+    assertThat(holes).as("a column within one board").isEqualTo(1);
   }
 
   /** Every length of the job in feet and inches, in inches, in metres: the plan is the same to the byte, and sound. */

@@ -59,6 +59,39 @@ class SpoiltJobsTest {
     return tests.stream();
   }
 
+  /** A board opened for its later piece: allowed if offcuts may be cut ahead, which is not so where the job says nothing. */
+  @Test
+  void cutAheadIsNotTheDefault() {
+    TwoFiles files = new TwoFiles(SoundPlans.WITH_BREAK);
+    ObjectNode last = files.pieces().stream().filter(piece -> files.pieces().stream().anyMatch(other ->
+        other.at("/from/board").equals(piece.at("/from/board")) && row(other).compareTo(row(piece)) < 0)).findFirst().orElseThrow();
+    ((ObjectNode) files.boards().get(last.at("/from/board").intValue() - 1)).put("openedInRow", row(last));
+    assertThat(files.report().faults()).isEmpty();
+    files.laying().remove("offcuts");
+    assertThat(files.report().faults()).isNotEmpty().allSatisfy(fault -> assertThat(fault.rule()).isEqualTo(Rule.LAYING_ORDER));
+  }
+
+  private static String row(ObjectNode piece) {
+    String name = piece.get("piece").textValue();
+    return name.substring(0, name.lastIndexOf('.'));
+  }
+
+  /** Wall 2 of the first room runs from (6000, 0) to (6000, 3000): 1000 mm along it is (6000, 1000). */
+  @Test
+  void aDoorMayBePlacedAlongItsWall() {
+    TwoFiles files = new TwoFiles(SoundPlans.WITH_BREAK);
+    ObjectNode door = (ObjectNode) files.job.at("/rooms/0/doors/0");
+    ((ObjectNode) files.job.at("/rooms/1")).putArray("doors");
+    door.putObject("from").put("wall", 2).put("at", "1 m");
+    door.putObject("to").put("wall", 2).put("at", 1826);
+    assertThat(files.report().faults()).isEmpty();
+    door.putObject("to").put("wall", 2).put("at", 1900);
+    assertThat(files.report().faults()).extracting(Fault::place).containsExactly("plan /profiles/1");
+    door.putObject("to").put("wall", 7).put("at", 1826);
+    assertThat(files.report().faults()).extracting(Fault::toString)
+        .containsExactly("format, job /rooms/0/doors/0/to/wall: found wall 7; the room has 6 walls");
+  }
+
   /** The value of common practice is used where the job says nothing: said or unsaid, the report is the same. */
   @Test
   void whatIsLeftOutIsCommonPractice() {
