@@ -3,6 +3,7 @@ package floorcalc.recheck;
 /**
  * How much was looked at. A check of nothing finds nothing, so these numbers belong to every report.
  *
+ * @param plans plans of the job that were compared byte for byte: 1 if there was nothing to compare with
  * @param lengths lengths read from the plan
  * @param rooms rooms of the job
  * @param walls rooms whose laid area was held against their walls
@@ -21,6 +22,6 @@ package floorcalc.recheck;
  * @param boardsCutAgain boards that the plan's own pieces take when they are cut again by a simple rule: a plan that exists, so no true
  *     lower bound is above it; 0 if it was not worked out
  */
-public record Checked(int lengths, int rooms, int walls, int bays, int rows, int pieces, int joints, int contacts, int offsets, int boards,
+public record Checked(int plans, int lengths, int rooms, int walls, int bays, int rows, int pieces, int joints, int contacts, int offsets, int boards,
     int pairs, int profiles, int compromises, int checks, int boardsByArea, int boardsCutAgain) {
 }

@@ -23,8 +23,13 @@ final class Faults {
     leftOut.add(new LeftOut(what, because));
   }
 
-  boolean none() {
-    return list.isEmpty();
+  boolean none(Rule rule) {
+    return list.stream().noneMatch(fault -> fault.rule() == rule);
+  }
+
+  /** Whether nothing is wrong with the plan by itself. */
+  boolean onlyBytesDiffer() {
+    return list.stream().allMatch(fault -> fault.rule() == Rule.SAME_BYTES);
   }
 
   RecheckReport report() {

@@ -1,7 +1,10 @@
 package floorcalc.recheck;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.Polygonal;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -11,11 +14,25 @@ final class Overlay {
 
   static Geometry union(List<? extends Geometry> parts) {
     return parts.isEmpty() ? Shapes.GEOMETRY.createPolygon()
-        : OverlayNGRobust.union(parts.stream().map(part -> (Geometry) part).toList());
+        : areas(OverlayNGRobust.union(parts.stream().map(part -> (Geometry) part).toList()));
+  }
+
+  /** Where polygons touch, an overlay may give lines and points beside areas: they are dropped. */
+  private static Geometry areas(Geometry result) {
+    if (result instanceof Polygonal) {
+      return result;
+    }
+    List<Polygon> polygons = new ArrayList<>();
+    for (int i = 0; i < result.getNumGeometries(); i++) {
+      if (result.getGeometryN(i) instanceof Polygon polygon) {
+        polygons.add(polygon);
+      }
+    }
+    return Shapes.GEOMETRY.createMultiPolygon(polygons.toArray(new Polygon[0]));
   }
 
   static Geometry difference(Geometry from, Geometry taken) {
-    return OverlayNGRobust.overlay(from, taken, OverlayNG.DIFFERENCE);
+    return areas(OverlayNGRobust.overlay(from, taken, OverlayNG.DIFFERENCE));
   }
 
   static double overlap(Geometry first, Geometry second) {

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import org.locationtech.jts.geom.TopologyException;
 
 /**
@@ -45,51 +44,64 @@ public final class PlanRecheck {
   }
 
   /**
-   * Checks a plan by the rules 1 to 6 and by its format.
+   * Checks a plan by the rules 1 to 6 and by its format; rule 7 needs the plan made again and is left out.
    *
    * @param jobJson the text of a job, format {@code floorcalc-job/1}, not null
    * @param planJson the text of a plan, format {@code floorcalc-plan/1}, not null
    * @return what was found, what was looked at and what was not, not null
    */
   public static RecheckReport of(String jobJson, String planJson) {
-    Objects.requireNonNull(jobJson, "jobJson");
-    Objects.requireNonNull(planJson, "planJson");
     Faults faults = new Faults();
-    Cursor jobFile = JsonText.root("job", jobJson, faults);
-    Cursor planFile = JsonText.root("plan", planJson, faults);
-    if (faults.none()) {
-      AskedJob job = AskedJobReader.read(jobFile);
-      ToldPlan plan = ToldPlanReader.read(planFile, faults.tally);
-      if (faults.none()) {
-        new PlanRecheck(job, plan, faults).check();
-      } else {
-        faults.leaveOut("rules 1 to 6", "the files could not be read in full");
-      }
-    } else {
-      faults.leaveOut("everything", "the files could not be read");
-    }
+    check(jobJson, planJson, faults);
+    faults.leaveOut("rule 7, the same bytes", "give the plan made a second time as well");
     return faults.report();
   }
 
   /**
-   * Compares two plans of one job by rule 7: they are the same, byte for byte.
+   * Checks a plan by all seven rules and by its format.
    *
-   * @param planJson the one plan, not null
-   * @param again the other plan, made of the same job, not null
-   * @return the fault, naming the first line that differs; empty if there is none
+   * @param jobJson the text of a job, format {@code floorcalc-job/1}, not null
+   * @param planJson the text of a plan, format {@code floorcalc-plan/1}, not null
+   * @param againJson the text of a plan of the same job, made again, by another process or on another machine; not null
+   * @return what was found, what was looked at and what was not, not null
    */
-  public static Optional<Fault> sameBytes(String planJson, String again) {
-    if (planJson.equals(again)) {
-      return Optional.empty();
+  public static RecheckReport of(String jobJson, String planJson, String againJson) {
+    Faults faults = new Faults();
+    sameBytes(planJson, Objects.requireNonNull(againJson, "againJson"), faults);
+    check(jobJson, planJson, faults);
+    return faults.report();
+  }
+
+  private static void check(String jobJson, String planJson, Faults faults) {
+    Objects.requireNonNull(jobJson, "jobJson");
+    Objects.requireNonNull(planJson, "planJson");
+    Cursor jobFile = JsonText.root("job", jobJson, faults);
+    Cursor planFile = JsonText.root("plan", planJson, faults);
+    if (!jobFile.isThere() || !planFile.isThere()) {
+      faults.leaveOut("rules 1 to 6", "the files could not be read");
+      return;
     }
-    List<String> first = planJson.lines().toList();
-    List<String> second = again.lines().toList();
-    int line = 0;
-    while (line < first.size() && line < second.size() && first.get(line).equals(second.get(line))) {
-      line++;
+    AskedJob job = AskedJobReader.read(jobFile);
+    ToldPlan plan = ToldPlanReader.read(planFile, faults.tally);
+    if (faults.none(Rule.FORMAT)) {
+      new PlanRecheck(job, plan, faults).check();
+    } else {
+      faults.leaveOut("rules 1 to 6", "the files could not be read in full");
     }
-    return Optional.of(new Fault(Rule.SAME_BYTES, "plan line " + (line + 1), "another text than in the plan made again",
-        "the same job gives the same plan, byte for byte"));
+  }
+
+  private static void sameBytes(String planJson, String again, Faults faults) {
+    faults.tally.plans++;
+    if (!planJson.equals(again)) {
+      List<String> first = planJson.lines().toList();
+      List<String> second = again.lines().toList();
+      int line = 0;
+      while (line < first.size() && line < second.size() && first.get(line).equals(second.get(line))) {
+        line++;
+      }
+      faults.add(Rule.SAME_BYTES, "plan line " + (line + 1), "another text than in the plan made again",
+          "the same job gives the same plan, byte for byte");
+    }
   }
 
   private void check() {
@@ -111,7 +123,7 @@ public final class PlanRecheck {
     minimums.compare(plan.compromises());
     rooms();
     BoardCheck.check(job, plan, pieces, faults);
-    if (faults.none() && plan.compromises().isEmpty()) {
+    if (faults.onlyBytesDiffer() && plan.compromises().isEmpty()) {
       CutAgain.check(job, plan, pieces, faults);
     } else {
       faults.leaveOut("the bound against the same pieces cut again", "only a plan that keeps all rules can show that a bound is too high");

@@ -43,13 +43,6 @@ public record RecheckReport(List<Fault> faults, int more, Checked checked, List<
     return faults.stream().anyMatch(fault -> fault.rule() == rule);
   }
 
-  /** The same report with one fault more. */
-  RecheckReport with(Fault fault) {
-    List<Fault> all = new ArrayList<>(faults);
-    all.add(fault);
-    return new RecheckReport(all, more, checked, leftOut);
-  }
-
   /**
    * Returns the report as lines of text: faults, then counts, then what was left out.
    *
@@ -68,7 +61,8 @@ public record RecheckReport(List<Fault> faults, int more, Checked checked, List<
         + count(checked.offsets(), "joint offset") + ", " + count(checked.boards(), "board") + ", "
         + checked.pairs() + " pairs of pieces of a board, " + count(checked.profiles(), "profile") + ", "
         + count(checked.compromises(), "compromise") + ", " + count(checked.checks(), "check") + ", "
-        + count(checked.lengths(), "length"));
+        + count(checked.lengths(), "length")
+        + (checked.plans() > 1 ? ", " + checked.plans() + " plans byte for byte" : ""));
     if (checked.boardsCutAgain() > 0) {
       lines.add(String.format(Locale.ROOT, "boards: at least %d by the laid area; %d when these pieces are cut again by a simple rule",
           checked.boardsByArea(), checked.boardsCutAgain()));

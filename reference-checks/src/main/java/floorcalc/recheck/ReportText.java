@@ -11,13 +11,7 @@ final class ReportText {
 
   private ReportText() {}
 
-  /**
-   * Writes a report.
-   *
-   * @param report the report
-   * @param bytesCompared how many times the plan was made, once or twice: whether rule 7 was looked at
-   */
-  static String json(RecheckReport report, boolean bytesCompared) {
+  static String json(RecheckReport report) {
     ObjectNode root = JSON.createObjectNode();
     root.put("format", "floorcalc-recheck/1");
     root.put("sound", report.isSound());
@@ -28,13 +22,9 @@ final class ReportText {
     }
     root.put("moreFaults", report.more());
     root.set("checked", JSON.valueToTree(report.checked()));
-    ((ObjectNode) root.get("checked")).put("bytesCompared", bytesCompared);
     ArrayNode leftOut = root.putArray("leftOut");
     for (LeftOut one : report.leftOut()) {
       leftOut.addObject().put("what", one.what()).put("because", one.because());
-    }
-    if (!bytesCompared) {
-      leftOut.addObject().put("what", "rule 7, the same bytes").put("because", "give the plan made a second time as well");
     }
     try {
       return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root).replace("\r\n", "\n");

@@ -2,6 +2,7 @@ package floorcalc.recheck;
 
 /** Counts what is looked at. */
 final class Tally {
+  int plans = 1;
   int lengths;
   int rooms;
   int walls;
@@ -20,7 +21,7 @@ final class Tally {
   int boardsCutAgain;
 
   Checked checked() {
-    return new Checked(lengths, rooms, walls, bays, rows, pieces, joints, contacts, offsets, boards, pairs, profiles, compromises,
+    return new Checked(plans, lengths, rooms, walls, bays, rows, pieces, joints, contacts, offsets, boards, pairs, profiles, compromises,
         checks, boardsByArea, boardsCutAgain);
   }
 }

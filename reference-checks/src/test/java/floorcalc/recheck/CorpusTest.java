@@ -97,7 +97,7 @@ class CorpusTest {
 
   private static Rechecked sound(FloorJob job) {
     Rechecked checked = Rechecked.ofText(JobText.of(job)).assertSound(job.rooms() + " " + job.board() + " " + job.direction());
-    assertThat(checked.report().leftOut()).allSatisfy(one -> assertThat(one.what()).startsWith("the bound against"));
+    assertThat(checked.report().leftOut()).allSatisfy(one -> assertThat(one.what()).matches("the bound against.*|rule 7.*"));
     return checked;
   }
 
@@ -203,8 +203,9 @@ class CorpusTest {
     for (Path file : files) {
       String text = Files.readString(file, StandardCharsets.UTF_8);
       Rechecked checked = Rechecked.ofText(text).assertSound(file.getFileName().toString());
-      assertThat(PlanRecheck.sameBytes(checked.planText(), Rechecked.ofText(text).planText())).isEmpty();
-      List<LeftOut> unknown = checked.report().leftOut().stream().filter(one -> !one.what().startsWith("the bound against")).toList();
+      RecheckReport twice = PlanRecheck.of(text, checked.planText(), Rechecked.ofText(text).planText());
+      assertThat(twice.faults()).isEmpty();
+      List<LeftOut> unknown = twice.leftOut().stream().filter(one -> !one.what().startsWith("the bound against")).toList();
       assertThat(unknown).as(file.toString()).allSatisfy(one -> assertThat(one.because()).contains("survey"));
       leftOut.put(file.getFileName().toString(), unknown.size());
     }
