@@ -48,6 +48,10 @@ class CorpusTest {
   private static final String SLANTED = "POLYGON ((0 0, 5210 -130, 5405 2400, 3100 2710, 3100 3770, -80 3760, 0 0))";
   private static final String ISLAND =
       "POLYGON ((0 0, 7000 0, 7000 6000, 0 6000, 0 0), (2500 2000, 4500 2000, 4500 3500, 2500 3500, 2500 2000))";
+  /** Its break meets its walls at an angle. */
+  private static final String BENT = "POLYGON ((1882.192456 2675.507533, 4458.436707 3974.041536, 3622.153804 5633.196412, "
+      + "2628.113075 5132.158638, 1321.280611 9214.702099, -1380.666273 8349.802082, 89.389377 3757.349536, 1163.583409 4101.201757, "
+      + "1882.192456 2675.507533))";
   private static final String LONG = "POLYGON ((0 0, 27000 0, 27000 2200, 0 2200, 0 0))";
   private static final String TWO_ROOMS = "POLYGON ((0 0, 4000 0, 4000 1500, 4120 1500, 4120 0, 8000 0, 8000 4000, 4120 4000, 4120 2400, "
       + "4000 2400, 4000 4000, 0 4000, 0 0))";
@@ -139,12 +143,13 @@ class CorpusTest {
     jobs.add(job(plank()).rules(none).room(room("POLYGON ((0 0, 3000 0, 3000 2000, 0 2000, 0 0), (1000 60, 1050 60, 1050 110, 1000 110, 1000 60))")).build());
     Outline far = Direction.fromDegrees(33.3).toRoom(Wkt.parse("POLYGON ((9000000 1000, 9004000 1100, 9004000 4000, 9000000 4000, 9000000 1000))"));
     jobs.add(job(mixed()).room(Room.of("Far off", far)).build());
+    jobs.add(job(BoardGoods.of(mm(2081), mm(89), mm(15), 5)).direction(DirectionChoice.of(Direction.fromDegrees(90))).room(room(BENT)).build());
     int holes = 0;
     for (FloorJob job : jobs) {
       holes += sound(job).plan().bays().stream().flatMap(bay -> bay.rows().stream()).flatMap(row -> row.pieces().stream())
           .mapToInt(piece -> piece.holes().size()).sum();
     }
-    assertThat(jobs).hasSize(10);
+    assertThat(jobs).hasSize(11);
     assertThat(holes).as("a column within one board").isEqualTo(1);
   }
 
