@@ -18,7 +18,10 @@ public record DifferentialResult(long cases, double worst, String where, double 
     return worst <= tolerance;
   }
 
-  /** {@return the largest difference rounded up to a power of ten, which is the same on every machine; 0 if both sides agree} */
+  /**
+   * {@return the largest difference rounded up to a power of ten, or to what is allowed where that is nearer; the same on every machine; 0 if
+   * both sides agree}
+   */
   public String worstRoundedUp() {
     if (Double.isNaN(worst) || Double.isInfinite(worst)) {
       return "no number";
@@ -30,6 +33,9 @@ public record DifferentialResult(long cases, double worst, String where, double 
     int exponent = exact.precision() - exact.scale() - 1;
     boolean isPower = exact.compareTo(BigDecimal.ONE.scaleByPowerOfTen(exponent)) == 0;
     int up = isPower ? exponent : exponent + 1;
+    if (holds() && BigDecimal.ONE.scaleByPowerOfTen(up).compareTo(BigDecimal.valueOf(tolerance)) > 0) {
+      return BigDecimal.valueOf(tolerance).stripTrailingZeros().toString().replace('E', 'e');
+    }
     return up == 0 ? "1" : "1e" + up;
   }
 }

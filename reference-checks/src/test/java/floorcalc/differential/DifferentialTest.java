@@ -47,6 +47,9 @@ class DifferentialTest {
     assertThat(roundedUp(0.43)).isEqualTo("1");
     assertThat(roundedUp(2.3e-6)).isEqualTo("1e-5");
     assertThat(roundedUp(30)).isEqualTo("1e2");
+    assertThat(new DifferentialResult(1, 0.49, "", 0.5, List.of()).worstRoundedUp()).isEqualTo("0.5");
+    assertThat(new DifferentialResult(1, 4.4e-7, "", 5e-7, List.of()).worstRoundedUp()).isEqualTo("5e-7");
+    assertThat(new DifferentialResult(1, 0.6, "", 0.5, List.of()).worstRoundedUp()).isEqualTo("1");
     assertThat(roundedUp(Double.NaN)).isEqualTo("no number");
     assertThat(new DifferentialResult(1, Double.NaN, "", 1, List.of()).holds()).isFalse();
   }
