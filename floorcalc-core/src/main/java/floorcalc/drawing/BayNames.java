@@ -1,8 +1,6 @@
 package floorcalc.drawing;
 
 import floorcalc.outline.Extent;
-import floorcalc.outline.InscribedCircle;
-import floorcalc.outline.Point;
 import floorcalc.plan.Bay;
 import java.util.List;
 
@@ -42,7 +40,7 @@ final class BayNames {
         List.of(name, along, across), List.of(name, along + ", " + across))) {
       written = written || set(shape, lines);
     }
-    boolean named = written || set(shape, List.of(name)) || setInWidest(shape, bay, name);
+    boolean named = written || set(shape, List.of(name));
     if (!written) {
       sheet.note("Bay " + name + (named ? "" : ", without room for its name") + ": " + runs(bay, sheet.measures) + ", " + area + ".");
     }
@@ -64,20 +62,6 @@ final class BayNames {
             return true;
           }
         }
-      }
-    }
-    return false;
-  }
-
-  /** Writes a name where the bay is widest, for bays in which no place of the grid does: a bent or slanted one. */
-  private boolean setInWidest(Shape shape, Bay bay, String name) {
-    Point centre = InscribedCircle.of(bay.laid()).value().centre();
-    for (int turned = 0; turned < 2; turned++) {
-      Box box = new Box(sheet.paper.x(centre.xNanometres()), sheet.paper.y(centre.yNanometres()), TextSize.width(name) * NAME / 2 + 0.4,
-          LINE / 2 + 0.3, 1 - turned, -turned);
-      if (shape.holds(box) && sheet.free(box)) {
-        write(List.of(name), box);
-        return true;
       }
     }
     return false;

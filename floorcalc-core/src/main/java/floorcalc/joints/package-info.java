@@ -12,6 +12,8 @@
  * what it finds. What to do about it is a compromise between the boards needed and the look of the floor, so the two
  * sights are notes, a broken offset rule is a warning.
  * <p>
+ * {@link floorcalc.joints.JointSpread} says how evenly the joints of many rows are spread over a board's length.
+ * <p>
  * Lengths are exact; nothing here rounds, but for a fraction of a board that is no whole nanometre. All types are
  * immutable and thread-safe and accept no null.
  */

@@ -11,7 +11,7 @@ import java.util.List;
 
 /**
  * The widest circle that lies on a floor, clear of all walls and voids: how wide the room is where it is widest, and where that is. A work table
- * or a turning place fits there if it fits anywhere; so does what is written into a drawing of the room.
+ * or a turning place fits there if it fits anywhere.
  * <p>
  * The centre lies on a whole nanometre and the radius is its exact distance from the nearest wall, rounded down. It falls short of the widest circle
  * by no more than 2 nm, see {@link #radiusAtMost()}. Where many places are as good, as along a corridor, it is one of them, the same on every

@@ -9,6 +9,8 @@
  * room.area();                                                               // 10 m²
  * ExpansionGap.inset(room, Length.ofMillimetres(10)).value().laidArea();     // 9.8604 m²
  * }</pre>
+ * {@link floorcalc.outline.InscribedCircle} and {@link floorcalc.outline.LeastWidth} say how wide a room is.
+ * <p>
  * What is exact and what is rounded:
  * <ul>
  * <li>Areas, the side of a wall that a point lies on, whether walls meet, and turning by right angles are exact: whole

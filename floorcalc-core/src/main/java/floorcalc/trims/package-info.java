@@ -14,7 +14,8 @@
  * prove is worked out again in whole numbers.</li>
  * </ol>
  * The cutting comes from quick ways, from rounding that program, and from an exact search, each only while the bound is not
- * reached. {@link floorcalc.trims.TrimPiecing} makes long walls up of several pieces.
+ * reached. {@link floorcalc.trims.TrimPiecing} makes long walls up of several pieces;
+ * {@link floorcalc.trims.TrimEstimate} says between which numbers the fewest bars lie, without a search.
  * <p>
  * The compromise: the search takes a counted number of steps. Where they do not suffice, the cutting may be one bar too many,
  * and says so. Among cuttings of the same bars the longest single leftover is looked for, likewise; the fewest cuts are only

@@ -41,10 +41,9 @@ class JointSpreadTest {
     assertThat(spread(2000, 4000).places()).containsExactly(Length.ZERO, Length.ZERO);
   }
 
-  /** Of 0, 1/2, 1/4, 3/4 and 1/8 of a board the fourth in order, 1/2, is farthest off: 1/10 + |1/2 − 7/10|... the fifth: 3/4 against 9/10 is less. */
+  /** Sorted 0, 1/8, 1/4, 1/2, 3/4 against 1/10, 3/10, 5/10, 7/10, 9/10: off by 0.1, 0.175, 0.25, 0.2, 0.15; D = 0.1 + 0.25 = 0.35. */
   @Test
   void theFirstFiveHalvings() {
-    // sorted 0, 1/8, 1/4, 1/2, 3/4 against 1/10, 3/10, 5/10, 7/10, 9/10: off by 0.1, 0.175, 0.25, 0.2, 0.15; D = 0.1 + 0.25 = 0.35
     JointSpread spread = spread(0, 1000, 500, 1500, 250);
     assertThat(spread.discrepancyAsFraction()).isEqualTo("7/20");
     assertThat(spread.discrepancy()).isEqualByComparingTo("0.35");

@@ -39,16 +39,18 @@ class InscribedCircleTest {
     assertThat(calculated.explain()).contains("distance from corner 4");
   }
 
-  /** A column in the middle of a room of 6 m by 4 m leaves (6000 − 1000) / 2 / 2 = 1250 mm... at its sides, more towards the room's corners. */
+  /**
+   * A column in the middle of a room of 6 m by 4 m. Beside it lie 2500 mm, so r is at least 1250. Towards a corner the circle grows: it touches both
+   * walls and the column's corner (2500, 1500), so (2500 − r)² + (1500 − r)² = r², r² − 8000 r + 8 500 000 = 0, r = 4000 − √7 500 000 = 1261.387213 mm.
+   */
   @Test
   void aColumnIsInTheWay() {
     String room = "POLYGON ((0 0, 6000 0, 6000 4000, 0 4000, 0 0)";
     Length clear = circle(room + ")").value().radius();
     Length beside = circle(room + ", (2500 1500, 3500 1500, 3500 2500, 2500 2500, 2500 1500))").value().radius();
     assertThat(clear).isEqualTo(Length.ofMillimetres(2000));
-    // Between the end wall and the column: touching x = 0 at the middle, the column's face at x = 2500.
-    // Towards a corner of the room it may grow: x = y + 500 from the corner... the search knows; it is never below the strip's half.
-    assertThat(beside).isGreaterThanOrEqualTo(Length.ofMillimetres(1250)).isLessThan(clear);
+    assertThat(clear).isEqualTo(Length.ofMillimetres(2000));
+    assertThat(beside.minus(Length.parse("1261.387212 mm")).abs()).isLessThanOrEqualTo(Length.ofNanometres(2));
   }
 
   @Test
