@@ -142,9 +142,9 @@ class RowsUsedTest {
     assertThat(figures(courses, Kind.WORKED_APART)).isEqualTo(filled(courses, "lat_recomputed", "dep_recomputed", "adj_lat_recomputed",
         "adj_dep_recomputed", "adj_len_recomputed", "N_from", "E_from"));
     String summary = "survey_traverse_summary.csv";
-    // All but the area of T3, which is from memory.
+    // All but the area of T3, which is from memory; and the closing error of T6, which stands in its note.
     assertThat(figures(summary, Kind.READ)).isEqualTo(
-        filled(summary, "misclosure_lat_published", "misclosure_dep_published", "precision_published", "area_published") - 1);
+        filled(summary, "misclosure_lat_published", "misclosure_dep_published", "precision_published", "area_published"));
     assertThat(figures(summary, Kind.WORKED_APART)).isEqualTo(7 * DataFile.read(summary).rows().size());
     assertThat(figures("survey_angle_balance.csv", Kind.READ)).isEqualTo(filled("survey_angle_balance.csv", "adjusted_published_dms", "azimuth_from_station_dms") + 1);
     assertThat(figures("survey_angle_balance.csv", Kind.WORKED_APART)).isEqualTo(filled("survey_angle_balance.csv", "adjusted_recomputed_dms") + 1);

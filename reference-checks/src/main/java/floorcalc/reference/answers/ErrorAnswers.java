@@ -24,7 +24,7 @@ final class ErrorAnswers {
     answers.add("sum-of-errors", ErrorAnswers::sum, ErrorBudget.class);
     answers.add("sum-of-errors-by-tries", ErrorAnswers::tries, ErrorBudget.class);
     answers.add("deviation-of-rectangle-area", ErrorAnswers::rectangle, SurveyReport.class);
-    answers.add("chance-of-narrow-strip", ErrorAnswers::strip, StripRisk.class, StartLine.class);
+    answers.add("chance-of-narrow-strip", ErrorAnswers::strip, StripRisk.class);
   }
 
   private static ErrorBudget budget(Question question) {
