@@ -1,5 +1,6 @@
 package floorcalc.reference;
 
+import floorcalc.recheck.RecheckCommand;
 import floorcalc.reference.answers.Library;
 import floorcalc.reference.check.Check;
 import floorcalc.reference.check.Verdict;
@@ -23,7 +24,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** The suite from the command line: hold this library, or another program, against every figure. */
-@Command(name = "reference-checks", mixinStandardHelpOptions = true, description = "What outside sources say, and whether we agree.")
+@Command(name = "reference-checks", mixinStandardHelpOptions = true, description = "What outside sources say, and whether we agree.",
+    subcommands = RecheckCommand.class)
 public final class Main {
   static final int OK = 0;
   static final int FAULT = 1;
