@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -58,6 +61,17 @@ class RecheckCommandTest {
     assertThat(run(job, spoilt)).isEqualTo(2);
     assertThat(out.toString().lines()).first().asString()
         .startsWith("rule 6 (counts), plan /order/spare: found ").contains("rounded up, is ");
+  }
+
+  /** The suite's own program has the command too. */
+  @Test
+  void asACommandOfTheSuite() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintStream stream = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    String[] args = {"recheck", job.toString(), spoilt.toString()};
+    assertThat(floorcalc.reference.Main.run(args, InputStream.nullInputStream(), stream, stream)).isEqualTo(2);
+    assertThat(run(job, spoilt)).isEqualTo(2);
+    assertThat(bytes.toString(StandardCharsets.UTF_8)).isEqualTo(out.toString());
   }
 
   @Test
