@@ -3,6 +3,7 @@ package floorcalc.reference;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import floorcalc.compare.KeptComparisons;
 import floorcalc.differential.Differential;
 import floorcalc.differential.DifferentialResult;
 import floorcalc.differential.DifferentialRuns;
@@ -17,6 +18,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The page in docs is what the suite finds now; {@code -Ddocs.write} writes it anew. */
@@ -26,7 +28,7 @@ class ReportTest {
   @Test
   void thePageIsUpToDate() throws IOException {
     Library library = new Library();
-    List<Comparison> comparisons = Differentials.all().stream().map(ReportTest::comparison).toList();
+    List<Comparison> comparisons = Stream.concat(Differentials.all().stream().map(ReportTest::comparison), KeptComparisons.all().stream()).toList();
     ReferenceReport report = ReferenceReport.of(Suite.topics(), library, library.underTest(), comparisons);
     Files.createDirectories(Path.of("target"));
     Files.writeString(Path.of("target", "reference-report.html"), FullReport.html(report), UTF_8);
