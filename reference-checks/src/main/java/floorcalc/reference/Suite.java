@@ -13,6 +13,7 @@ import floorcalc.reference.cases.MovementCases;
 import floorcalc.reference.cases.NetworkCases;
 import floorcalc.reference.cases.RoomCases;
 import floorcalc.reference.cases.RoomToMoveCases;
+import floorcalc.reference.cases.RowCases;
 import floorcalc.reference.cases.RuleCases;
 import floorcalc.reference.cases.ShrinkageCases;
 import floorcalc.reference.cases.SlabCases;
@@ -22,6 +23,7 @@ import floorcalc.reference.cases.Topic;
 import floorcalc.reference.cases.TransitionCases;
 import floorcalc.reference.cases.TraverseCases;
 import floorcalc.reference.cases.UnitCases;
+import floorcalc.reference.cases.WallRowCases;
 import floorcalc.reference.check.ReferenceCase;
 import java.util.List;
 
@@ -37,7 +39,7 @@ public final class Suite {
   public static List<Topic> topics() {
     return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases(), new RoomToMoveCases(),
         new MoistureLimitCases(), new RuleCases(), new FilmCases(), new TransitionCases(), new DeviationCases(), new FlatnessLimitCases(),
-        new HeightReadingCases(), new SlabCases(), new RoomCases(), new CuttingCases(), new JointCases(), new TraverseCases(),
+        new HeightReadingCases(), new SlabCases(), new RoomCases(), new CuttingCases(), new JointCases(), new RowCases(), new WallRowCases(), new TraverseCases(),
         new SquarenessCases(), new NetworkCases(), new TapeRoomCases(), new ErrorCases());
   }
 

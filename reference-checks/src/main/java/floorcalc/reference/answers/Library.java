@@ -28,6 +28,8 @@ public final class Library implements Implementation {
     new RoomAnswers().addTo(answers);
     new CuttingAnswers().addTo(answers);
     new JointAnswers().addTo(answers);
+    new RowAnswers().addTo(answers);
+    new WallRowAnswers().addTo(answers);
     new DeviationAnswers().addTo(answers);
     new LevelLimitAnswers().addTo(answers);
     new TraverseAnswers().addTo(answers);
