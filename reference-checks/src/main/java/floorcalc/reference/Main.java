@@ -61,7 +61,6 @@ public final class Main {
    */
   public static int run(String[] args, InputStream in, PrintStream out, PrintStream err) {
     CommandLine line = new CommandLine(new Main(in, out, err));
-    line.addSubcommand(new RecheckCommand());
     line.setOut(new java.io.PrintWriter(out, true, StandardCharsets.UTF_8));
     line.setErr(new java.io.PrintWriter(err, true, StandardCharsets.UTF_8));
     line.setExecutionExceptionHandler((fault, command, parsed) -> {
