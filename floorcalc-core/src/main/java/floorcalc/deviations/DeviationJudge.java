@@ -156,7 +156,7 @@ final class DeviationJudge {
         && limit.widths().contains(readings.width()))).map(other -> "'" + other + "'").collect(Collectors.joining(", "));
     return new Judgement("deviation-" + read.code(), read.words() + ", " + set.name(), "", readings.of(read).size() + " read",
         "none in set '" + set + "' for boards of " + readings.width(), Outcome.NOT_MEASURED, set.limits().get(0).source(),
-        "judge it by the goods' papers" + (others.isEmpty() ? "; none of the library's sets has a limit for it"
+        "look in the goods' papers for what is permitted" + (others.isEmpty() ? "; none of the library's sets has a limit for it"
             : ", or by a set that has such a limit: " + others));
   }
 

@@ -141,8 +141,8 @@ public final class SizeSet {
       judgements.add(judgement(limit, found, outside.isEmpty() ? Outcome.MET : Outcome.NOT_MET, outside.isEmpty() ? "" : PAPERS));
       if (!outside.isEmpty()) {
         findings.add(new Finding("board-outside-standard", Severity.NOTE, "board", "boards with a " + limit.size().words() + " of " + found
-            + " are outside the " + (limit.force() == SizeLimit.Force.USUAL ? "usual " : "") + "sizes of '" + name + "' (" + limit + "; "
-            + about + "): " + PAPERS, limit.source()));
+            + " are outside the " + (limit.force() == SizeLimit.Force.USUAL ? "usual " : "") + "sizes of '" + name + "' (" + limit
+            + "): " + PAPERS, limit.source()));
       }
     }
     return Calculated.of(List.copyOf(judgements), steps, findings);

@@ -39,7 +39,7 @@ class ExplainDeviationsTest {
     assertThat(explained("goods", "--board", "2200", "--width", "185", "--thickness", "14"))
         .contains("\nmet: thickness of the boards, EN 13489 two layers: 14 mm, 9 mm to 22 mm  [EN 13489").doesNotContain("note:");
     assertThat(explained("goods", "--board", "1800,200", "--width", "90", "--thickness", "13", "--solid"))
-        .contains("\nnote: board: boards with a thickness of 13 mm are outside the sizes of 'EN 13226' (at least 14 mm;")
+        .contains("\nnote: board: boards with a thickness of 13 mm are outside the sizes of 'EN 13226' (at least 14 mm): check")
         .contains("\nnot met: length of the boards, EN 13226: 200 mm, more than 250 mm");
     assertThat(explained("goods", "--board", "3 m", "--width", "120", "--thickness", "21", "--solid", "--wood", "Scots pine")).contains("EN 13990");
     assertThat(explained("goods", "--board", "3 m", "--width", "185", "--thickness", "14", "--sizes", "EN 13489 Austrian foreword"))
