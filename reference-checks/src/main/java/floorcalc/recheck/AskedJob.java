@@ -54,8 +54,9 @@ record AskedJob(String title, long pitch, Map<Long, Integer> pack, long gap, lon
           || from.distance(other.to) <= within && to.distance(other.from) <= within;
     }
 
-    Coordinate middle() {
-      return new Coordinate((from.x + to.x) / 2, (from.y + to.y) / 2);
+    @Override
+    public String toString() {
+      return Faults.at(from) + " to " + Faults.at(to);
     }
   }
 

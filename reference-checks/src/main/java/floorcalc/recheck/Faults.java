@@ -3,6 +3,7 @@ package floorcalc.recheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.locationtech.jts.geom.Coordinate;
 
 /** Gathers faults, what is left out, and how much was looked at. Used by one thread. */
 final class Faults {
@@ -40,6 +41,11 @@ final class Faults {
   static String mm(double millimetres) {
     String text = String.format(Locale.ROOT, "%.6f", millimetres);
     return text.replaceFirst("\\.?0+$", "") + " mm";
+  }
+
+  /** A point in words. */
+  static String at(Coordinate point) {
+    return "(" + mm(point.x) + ", " + mm(point.y) + ")";
   }
 
   static String mm(long nanometres) {

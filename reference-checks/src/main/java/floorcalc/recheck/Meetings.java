@@ -101,7 +101,8 @@ final class Meetings {
       contacts.add(new Contact(Math.min(shared.p0.x, shared.p1.x), Math.max(shared.p0.x, shared.p1.x),
           (shared.p0.y + shared.p1.y) / 2, aIsBelow ? a : b, aIsBelow ? b : a));
     } else {
-      faults.add(Rule.FACTORY_ENDS, a.name() + " and " + b.name(), "that they meet along " + shared + " in the frame of the bay",
+      faults.add(Rule.FACTORY_ENDS, a.name() + " and " + b.name(), "that they meet from " + Faults.at(shared.p0) + " to " + Faults.at(shared.p1)
+          + " in the frame of the bay",
           "boards meet at an end within a row or on the line between two rows that follow each other");
     }
   }

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -61,7 +62,7 @@ final class ProfileCheck {
       faults.leaveOut("whether " + profile.at().place().strip() + " lies at a door",
           "it lies at no door whose place is known, but where the doors of a surveyed room are only the survey tells");
     } else {
-      profile.at().fault(Rule.FORMAT, "a profile of kind " + profile.kind() + " from " + profile.line().from() + " to " + profile.line().to(),
+      profile.at().fault(Rule.FORMAT, "a profile of kind " + profile.kind() + " from " + profile.line(),
           "a profile lies at a door of the job" + (profile.kind().equals(T) ? ", or between two bays of a room" : ""));
     }
   }
@@ -102,6 +103,11 @@ final class ProfileCheck {
         new Coordinate(line.from().x + x, line.from().y + y)), List.of());
   }
 
+  private static String breaks(List<Segment> lines) {
+    return lines.size() == 1 ? "1 break, " + lines.get(0) : lines.size() + " breaks"
+        + (lines.isEmpty() ? "" : ", " + lines.stream().map(Segment::toString).collect(Collectors.joining("; ")));
+  }
+
   /** The breaks that a job gives are those of the plan. */
   private void given(Room room) {
     room.breaks().ifPresent(given -> {
@@ -109,7 +115,7 @@ final class ProfileCheck {
       boolean same = found.size() == given.size()
           && given.stream().allMatch(line -> found.stream().anyMatch(other -> other.isAt(line, ONTO_WALL)));
       if (!same) {
-        faults.add(Rule.FORMAT, room.name(), found.size() + " breaks at " + found, "the job gives " + given.size() + " at " + given);
+        faults.add(Rule.FORMAT, room.name(), breaks(found), "the job gives " + breaks(given));
       }
     });
   }
