@@ -58,7 +58,7 @@ public record BoardMoney(Price boards, Price waste, int unopened, Price returned
     }
     List<Step> steps = new ArrayList<>();
     Price boards = priced(steps, "boards-price", "What do the packs for the floor cost?", "P", "packs", order.packs(), pack);
-    Price waste = waste(steps, boards, ledger);
+    Price waste = waste(steps, order.packs(), pack, ledger);
     int unopened = unopened(steps, order, content);
     String rounding = rounding(pack);
     Price returned = CostSheet.rounded(new Price(pack.amount().multiply(BigDecimal.valueOf(unopened)).multiply(returnShare),
@@ -78,17 +78,17 @@ public record BoardMoney(Price boards, Price waste, int unopened, Price returned
     return price;
   }
 
-  private static Price waste(List<Step> steps, Price boards, WasteLedger ledger) {
-    Area off = ledger.bought().minus(ledger.laid());
-    BigDecimal share = ledger.bought().isZero() ? BigDecimal.ZERO : boards.amount().multiply(halves(off));
-    int digits = CurrencyDigits.of(boards.currency());
-    Price waste = new Price(ledger.bought().isZero() ? share.setScale(digits)
-        : share.divide(halves(ledger.bought()), digits, RoundingMode.HALF_UP), boards.currency());
-    if (!ledger.bought().isZero()) {
-      step(steps, "waste-price", "How much of that is paid for boards that are not on the floor?", "W = C * (b - l) / b"
-          + rounding(boards), List.of(Term.of("C", "price of the packs", boards), Term.of("b", "area bought", ledger.bought()),
-          Term.of("l", "area laid", ledger.laid())), waste);
+  /** A share of the exact price, so that it is rounded once. */
+  private static Price waste(List<Step> steps, int packs, Price pack, WasteLedger ledger) {
+    int digits = CurrencyDigits.of(pack.currency());
+    if (ledger.bought().isZero()) {
+      return new Price(BigDecimal.ZERO.setScale(digits), pack.currency());
     }
+    BigDecimal share = pack.amount().multiply(BigDecimal.valueOf(packs)).multiply(halves(ledger.bought().minus(ledger.laid())));
+    Price waste = new Price(share.divide(halves(ledger.bought()), digits, RoundingMode.HALF_UP), pack.currency());
+    step(steps, "waste-price", "How much of that is paid for boards that are not on the floor?", "W = P * c * (b - l) / b"
+        + rounding(pack), List.of(Term.of("P", "packs", packs), Term.of("c", "price of a pack", pack),
+        Term.of("b", "area bought", ledger.bought()), Term.of("l", "area laid", ledger.laid())), waste);
     return waste;
   }
 

@@ -102,6 +102,18 @@ class CostSheetTest {
   }
 
   @Test
+  void roundsMoneyOffTheFloorOnce() {
+    // 21 * 99.995 = 2099.895; 34 of 100 of it are 713.9643. Of 2099.90, which is rounded, it would be 713.966.
+    PackOrder order = PackOrder.of(BOARDS, Map.of(BOARDS.longest(), 21 * BOARDS.boardsPerPack()), BigDecimal.ZERO).value();
+    WasteLedger ledger = new WasteLedger(Area.ofSquareMillimetres(100), Area.ofSquareMillimetres(66), Area.ofSquareMillimetres(34), Area.ZERO, Area.ZERO,
+        Area.ZERO, Area.ZERO, Area.ZERO);
+    Calculated<BoardMoney> money = BoardMoney.of(order, BOARDS.pack(), price("99.995", "EUR"), ledger, 0, BigDecimal.ZERO);
+    assertThat(money.value().boards()).isEqualTo(price("2099.90", "EUR"));
+    assertThat(money.value().waste()).isEqualTo(price("713.96", "EUR"));
+    assertStepsHold(money);
+  }
+
+  @Test
   void aMixedPackStaysClosedOnlyWhole() {
     // packs of 3 long and 2 short boards; 4 packs for 10 long and 3 short: over 2 long and 5 short, but no pack is whole
     Length shorter = Length.ofMillimetres(1200);

@@ -11,6 +11,7 @@ import floorcalc.reference.cases.JointCases;
 import floorcalc.reference.cases.MoistureLimitCases;
 import floorcalc.reference.cases.MovementCases;
 import floorcalc.reference.cases.NetworkCases;
+import floorcalc.reference.cases.PackCases;
 import floorcalc.reference.cases.RoomCases;
 import floorcalc.reference.cases.RoomToMoveCases;
 import floorcalc.reference.cases.RowCases;
@@ -18,6 +19,7 @@ import floorcalc.reference.cases.RuleCases;
 import floorcalc.reference.cases.ShrinkageCases;
 import floorcalc.reference.cases.SlabCases;
 import floorcalc.reference.cases.SquarenessCases;
+import floorcalc.reference.cases.StripCases;
 import floorcalc.reference.cases.TapeRoomCases;
 import floorcalc.reference.cases.Topic;
 import floorcalc.reference.cases.TransitionCases;
@@ -39,7 +41,9 @@ public final class Suite {
   public static List<Topic> topics() {
     return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases(), new RoomToMoveCases(),
         new MoistureLimitCases(), new RuleCases(), new FilmCases(), new TransitionCases(), new DeviationCases(), new FlatnessLimitCases(),
-        new HeightReadingCases(), new SlabCases(), new RoomCases(), new CuttingCases(), new JointCases(), new RowCases(), new WallRowCases(), new TraverseCases(),
+        new HeightReadingCases(), new SlabCases(), new RoomCases(), new CuttingCases(),
+        new PackCases(), new StripCases(),
+        new JointCases(), new RowCases(), new WallRowCases(), new TraverseCases(),
         new SquarenessCases(), new NetworkCases(), new TapeRoomCases(), new ErrorCases());
   }
 

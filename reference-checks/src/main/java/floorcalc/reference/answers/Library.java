@@ -27,6 +27,8 @@ public final class Library implements Implementation {
     new SlabAnswers().addTo(answers);
     new RoomAnswers().addTo(answers);
     new CuttingAnswers().addTo(answers);
+    new PackAnswers().addTo(answers);
+    new StripAnswers().addTo(answers);
     new JointAnswers().addTo(answers);
     new RowAnswers().addTo(answers);
     new WallRowAnswers().addTo(answers);
