@@ -16,6 +16,7 @@ import floorcalc.reference.cases.RoomCases;
 import floorcalc.reference.cases.RoomToMoveCases;
 import floorcalc.reference.cases.RowCases;
 import floorcalc.reference.cases.RuleCases;
+import floorcalc.reference.cases.ShapeCases;
 import floorcalc.reference.cases.ShrinkageCases;
 import floorcalc.reference.cases.SlabCases;
 import floorcalc.reference.cases.SquarenessCases;
@@ -41,9 +42,10 @@ public final class Suite {
   public static List<Topic> topics() {
     return List.of(new UnitCases(), new EquilibriumCases(), new ShrinkageCases(), new MovementCases(), new RoomToMoveCases(),
         new MoistureLimitCases(), new RuleCases(), new FilmCases(), new TransitionCases(), new DeviationCases(), new FlatnessLimitCases(),
-        new HeightReadingCases(), new SlabCases(), new RoomCases(), new CuttingCases(),
+        new HeightReadingCases(), new SlabCases(), new RoomCases(), new ShapeCases(), new CuttingCases(),
         new PackCases(), new StripCases(),
-        new JointCases(), new RowCases(), new WallRowCases(), new TraverseCases(),
+        new JointCases(),
+        new RowCases(), new WallRowCases(), new TraverseCases(),
         new SquarenessCases(), new NetworkCases(), new TapeRoomCases(), new ErrorCases());
   }
 

@@ -16,7 +16,7 @@ import java.util.List;
  * <p>
  * The radius is {@code (c^2 / 4 + h^2) / (2 h)} and the angle at the centre {@code 4 atan(2 h / c)}. A rise of half the
  * chord is a half circle, more than that more than a half. Lengths are rounded to the nearest nanometre and the area to
- * the nearest square millimetre.
+ * the nearest square millimetre; of radii beyond 100 km the angle, to fifteen decimals, leaves the arc's length less sure.
  * <pre>{@code
  * Arc.of(Length.parse("12 ft"), Length.parse("6 ft")).value().segment();   // half circle of 6 ft: 5.253... m²
  * }</pre>
@@ -63,7 +63,8 @@ public final class Arc {
     Length radius = Sides.length(exact, RoundingMode.HALF_EVEN);
     BigDecimal angle = new BigDecimal(StrictMath.atan(h.multiply(BigDecimal.valueOf(2)).divide(c, DIGITS).doubleValue()))
         .multiply(BigDecimal.valueOf(4)).setScale(ANGLE_DECIMALS, RoundingMode.HALF_UP);
-    Length length = Sides.length(Sides.decimal(radius).multiply(angle), RoundingMode.HALF_EVEN);
+    // Not from the rounded radius: half a nanometre of it is three where the arc goes nearly all round.
+    Length length = Sides.length(exact.multiply(angle), RoundingMode.HALF_EVEN);
     BigDecimal lessSine = lessSine(angle);
     Area segment = Sides.area(Sides.decimal(radius).pow(2).multiply(lessSine).divide(BigDecimal.valueOf(2)), RoundingMode.HALF_EVEN);
     return Calculated.of(new Arc(chord, rise, radius, angle, length, segment), List.of(
@@ -73,8 +74,9 @@ public final class Arc {
         new Step("angle", "Which angle does the arc take at the centre, in radians?",
             "w = 4 * arctan(2 * h / c), rounded to fifteen decimals",
             List.of(Term.of("h", "rise", rise), Term.of("c", "chord", chord)), angle, Source.DEFINITION),
-        new Step("arc-length", "How long is the arc?", "b = R * w, rounded to the nearest nanometre",
-            List.of(Term.of("R", "radius", radius), Term.of("w", "angle", angle)), length, Source.DEFINITION),
+        new Step("arc-length", "How long is the arc? The radius, not rounded, times the angle.",
+            "b = (c * c / 4 + h * h) / (2 * h) * w, rounded to the nearest nanometre",
+            List.of(Term.of("c", "chord", chord), Term.of("h", "rise", rise), Term.of("w", "angle", angle)), length, Source.DEFINITION),
         new Step("segment-area", "How large is the area between arc and chord?",
             "K = R * R * (w - sin(w)) / 2, rounded to a whole square millimetre",
             List.of(Term.of("R", "radius", radius), Term.of("w", "angle", angle)), segment, Source.DEFINITION)));

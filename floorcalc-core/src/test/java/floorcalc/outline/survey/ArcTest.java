@@ -51,6 +51,14 @@ class ArcTest {
     assertThat(arc.segment().toSquareMetres()).isCloseTo(67.357436, within(5e-7));
   }
 
+  /** R = (0.25 + 2.25) / 3 = 5 / 6 m does not come out even, w = 4 arctan 3 = 4.99618308959301..., b = 5 w / 6 = 4.16348590799418... m. */
+  @Test
+  void lengthIsNotThatOfARoundedRadius() {
+    Arc arc = arc("1 m", "1.5 m");
+    assertThat(arc.radius()).isEqualTo(Length.parse("833.333333 mm"));
+    assertThat(arc.length()).isEqualTo(Length.parse("4163.485908 mm"));
+  }
+
   /** A bow of 3 mm in 4 m: 2 / 3 of chord times rise, but for its square: R = (4 + 0.000009) / 0.006 = 666.668166... m. */
   @Test
   void flatArcLosesNothing() {

@@ -26,6 +26,7 @@ public final class Library implements Implementation {
     new HeightReadingAnswers().addTo(answers);
     new SlabAnswers().addTo(answers);
     new RoomAnswers().addTo(answers);
+    new ShapeAnswers().addTo(answers);
     new CuttingAnswers().addTo(answers);
     new PackAnswers().addTo(answers);
     new StripAnswers().addTo(answers);

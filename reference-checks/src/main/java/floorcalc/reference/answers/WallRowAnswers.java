@@ -119,7 +119,7 @@ final class WallRowAnswers {
     return Answer.of("pieces", pieces.isEmpty() ? "none" : pieces);
   }
 
-  private static String fourDecimals(Length length) {
+  static String fourDecimals(Length length) {
     return new BigDecimal(length.toMillimetreString()).setScale(4, RoundingMode.HALF_EVEN).toPlainString();
   }
 }
