@@ -27,6 +27,8 @@ import java.util.stream.Collectors;
  */
 public final class MitredBorder {
   private static final int DEGREE_DECIMALS = 4;
+  /** Of an angle that a mitre is worked out from: rounded to four itself, it would round half of it twice. */
+  private static final int ANGLE_DECIMALS = 8;
   private static final int MOST_ROWS = 1000;
 
   private final Ring line;
@@ -82,7 +84,7 @@ public final class MitredBorder {
     List<BigDecimal> tangents = new ArrayList<>();
     List<BigDecimal> mitres = new ArrayList<>();
     for (int i = 0; i < n; i++) {
-      BigDecimal angle = BigDecimal.valueOf(line.angleDegrees(i)).setScale(DEGREE_DECIMALS, RoundingMode.HALF_UP);
+      BigDecimal angle = BigDecimal.valueOf(line.angleDegrees(i)).setScale(ANGLE_DECIMALS, RoundingMode.HALF_UP);
       BigDecimal mitre = BigDecimal.valueOf(90).subtract(angle.divide(BigDecimal.valueOf(2))).setScale(DEGREE_DECIMALS, RoundingMode.HALF_UP);
       mitres.add(mitre);
       tangents.add(tangent(line, i));

@@ -40,6 +40,15 @@ class MitredBorderTest {
     assertStepsHold(border);
   }
 
+  /** A triangle of 3, 4 and 5: at the corner of arctan(4 / 3) = 53.13010235 degrees m = 90 - 26.56505118 = 63.43494882, which is rounded once. */
+  @Test
+  void aMitreIsRoundedOnce() {
+    Calculated<MitredBorder> border = MitredBorder.inside(ring("0,0 4000,0 0,3000"), mm("100"), 1);
+    assertThat(border.value().boards().get(1).endMitre()).isEqualByComparingTo("63.4349");
+    assertThat(border.value().boards().get(2).startMitre()).isEqualByComparingTo("63.4349");
+    assertStepsHold(border);
+  }
+
   /** Two rows: the second is 3760 outside and 3520 inside; the field is 4000 - 4 * 120 by 3000 - 4 * 120. */
   @Test
   void rowsOneInsideTheOther() {

@@ -5,6 +5,7 @@ import floorcalc.reference.cases.DeviationCases;
 import floorcalc.reference.cases.EquilibriumCases;
 import floorcalc.reference.cases.ErrorCases;
 import floorcalc.reference.cases.FilmCases;
+import floorcalc.reference.cases.FittingCases;
 import floorcalc.reference.cases.FlatnessLimitCases;
 import floorcalc.reference.cases.HeightReadingCases;
 import floorcalc.reference.cases.JointCases;
@@ -45,7 +46,7 @@ public final class Suite {
         new HeightReadingCases(), new SlabCases(), new RoomCases(), new ShapeCases(), new CuttingCases(),
         new PackCases(), new StripCases(),
         new JointCases(),
-        new RowCases(), new WallRowCases(), new TraverseCases(),
+        new RowCases(), new WallRowCases(), new FittingCases(), new TraverseCases(),
         new SquarenessCases(), new NetworkCases(), new TapeRoomCases(), new ErrorCases());
   }
 
