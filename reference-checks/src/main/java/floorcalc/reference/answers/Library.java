@@ -33,6 +33,7 @@ public final class Library implements Implementation {
     new JointAnswers().addTo(answers);
     new RowAnswers().addTo(answers);
     new WallRowAnswers().addTo(answers);
+    new WholeFloorAnswers().addTo(answers);
     new FittingAnswers().addTo(answers);
     new DeviationAnswers().addTo(answers);
     new LevelLimitAnswers().addTo(answers);

@@ -32,6 +32,11 @@ final class WorkedTable {
     return new WorkedTable(file, question, Kind.WORKED_APART);
   }
 
+  /** A table whose figures follow from the way its cases were made up. */
+  static WorkedTable constructed(String file, String question) {
+    return new WorkedTable(file, question, Kind.CONSTRUCTED);
+  }
+
   /** Names inputs that are one text each. */
   WorkedTable inputs(String... names) {
     return add((asked, row, name) -> asked.with(name, row.text(name)), names);
@@ -40,6 +45,11 @@ final class WorkedTable {
   /** Names inputs that are lists of numbers, with blanks between. */
   WorkedTable lists(String... names) {
     return add((asked, row, name) -> asked.withList(name, List.of(row.text(name).split(" "))), names);
+  }
+
+  /** Names inputs that are lists of texts, with "; " between. */
+  WorkedTable textLists(String... names) {
+    return add((asked, row, name) -> asked.withList(name, List.of(row.text(name).split("; "))), names);
   }
 
   /** Names inputs that are tables, with "; " between rows and blanks between cells. */
