@@ -2,6 +2,7 @@ package floorcalc.laying;
 
 import floorcalc.bays.BaySplit;
 import floorcalc.bays.ExpansionBreak;
+import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.outline.BreakGap;
 import floorcalc.outline.Direction;
@@ -14,7 +15,10 @@ import floorcalc.plan.RoomBreak;
 import floorcalc.rules.LayingRules;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
+import floorcalc.working.Severity;
+import floorcalc.working.Source;
 import floorcalc.working.Step;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -26,6 +30,8 @@ import java.util.List;
  * @param findings what was noticed
  */
 record RoomBreaks(List<ExpansionBreak> lines, Length gap, List<Step> steps, List<Finding> findings) {
+  /** What rounding may take off a floor: a square millimetre is no floor. */
+  private static final Area NO_FLOOR = Area.ofSquareMillimetres(1);
 
   static RoomBreaks of(FloorJob job, Room room, Direction boards) {
     Length gap = gap(job.rules());
@@ -36,6 +42,27 @@ record RoomBreaks(List<ExpansionBreak> lines, Length gap, List<Step> steps, List
     // What keeps a bay from moving is said of the bays as they are laid, by their names in the plan.
     return new RoomBreaks(split.value().breaks(), gap, split.steps(), split.findings().stream()
         .filter(finding -> !finding.code().equals("bay-must-be-split")).toList());
+  }
+
+  /**
+   * The breaks that were found, less those that part no floor: walls so near to each other that their gaps meet leave none to part. Breaks that the
+   * job gives stay as they are.
+   */
+  RoomBreaks onFloor(ExpansionGap floor, String room) {
+    List<ExpansionBreak> parting = lines.stream().filter(line -> line.reason() == ExpansionBreak.Reason.GIVEN || parts(floor, line)).toList();
+    if (parting.size() == lines.size()) {
+      return this;
+    }
+    List<Finding> all = new ArrayList<>(findings);
+    lines.stream().filter(line -> !parting.contains(line)).forEach(line -> all.add(new Finding("break-parts-no-floor", Severity.NOTE, room,
+        "the break from " + line.from() + " to " + line.to() + " is left out: the gaps along the walls meet there, and no floor lies between",
+        Source.DEFINITION)));
+    return new RoomBreaks(parting, gap, steps, all);
+  }
+
+  private boolean parts(ExpansionGap floor, ExpansionBreak line) {
+    Area rest = BreakGap.taken(floor, List.of(line.middle()), gap).stream().map(Outline::area).reduce(Area.ZERO, Area::plus);
+    return floor.laidArea().minus(rest).compareTo(NO_FLOOR) > 0;
   }
 
   /** The gap of a break: its own, or an expansion gap on either side of its middle. */

@@ -35,7 +35,7 @@ record RoomLaying(Room room, Direction direction, Calculated<ExpansionGap> gap, 
    */
   static RoomLaying of(FloorJob job, Room room, String name, RoomRows rows, int firstJobRow, List<Run> runs) {
     Calculated<ExpansionGap> gap = ExpansionGap.inset(room.outline(), job.rules().value(LayingRules.EXPANSION_GAP));
-    RoomBreaks breaks = rows.breaks();
+    RoomBreaks breaks = rows.breaks().onFloor(gap.value(), room.name());
     long pitch = job.board().laidPitch().toNanometres();
     List<Frame> frames = breaks.bays(gap).stream().map(laid -> Frame.of(laid, rows.direction(), pitch))
         .sorted(IN_LAYING_ORDER).toList();
