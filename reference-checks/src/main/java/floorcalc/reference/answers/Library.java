@@ -35,6 +35,7 @@ public final class Library implements Implementation {
     new WallRowAnswers().addTo(answers);
     new WholeFloorAnswers().addTo(answers);
     new FittingAnswers().addTo(answers);
+    new BoardCutAnswers().addTo(answers);
     new DeviationAnswers().addTo(answers);
     new LevelLimitAnswers().addTo(answers);
     new TraverseAnswers().addTo(answers);
