@@ -173,7 +173,7 @@ public final class PartedOutline {
   private void requireAllCut(List<Line> lines, List<Outline> parts, int loose) {
     if (loose > 0) {
       throw new IllegalArgumentException("of the lines " + lines + " at least one parts nothing: an end lies on the open"
-          + " floor; let both ends lie on a wall, on a void or on another line");
+          + " floor, or on a void that no other line joins to a wall; let both ends lie on a wall, on a void or on another line");
     }
     Area sum = parts.stream().map(Outline::area).reduce(Area.ZERO, Area::plus);
     Area off = whole.area().minus(sum).abs();

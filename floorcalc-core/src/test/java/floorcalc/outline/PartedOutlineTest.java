@@ -68,7 +68,7 @@ class PartedOutlineTest {
   void linesThatPartNothingAreRefused() {
     assertThatThrownBy(() -> parts(L, line(2000, 2000, 500, 2000))).isInstanceOf(IllegalArgumentException.class)
         .hasMessage("of the lines [(2000 mm, 2000 mm) to (500 mm, 2000 mm)] at least one parts nothing: an end lies on the"
-            + " open floor; let both ends lie on a wall, on a void or on another line");
+            + " open floor, or on a void that no other line joins to a wall; let both ends lie on a wall, on a void or on another line");
     assertThatThrownBy(() -> parts(L, line(2000, 3000, 4000, 2000))).isInstanceOf(IllegalArgumentException.class)
         .hasMessage("the line from (2000 mm, 3000 mm) to (4000 mm, 2000 mm) leaves the floor or runs along a wall near"
             + " (3000 mm, 2500 mm); let it run across the floor, from wall to wall");

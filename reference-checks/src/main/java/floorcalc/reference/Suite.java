@@ -1,5 +1,6 @@
 package floorcalc.reference;
 
+import floorcalc.reference.cases.BayCases;
 import floorcalc.reference.cases.CuttingCases;
 import floorcalc.reference.cases.DeviationCases;
 import floorcalc.reference.cases.EquilibriumCases;
@@ -7,6 +8,7 @@ import floorcalc.reference.cases.ErrorCases;
 import floorcalc.reference.cases.FilmCases;
 import floorcalc.reference.cases.FittingCases;
 import floorcalc.reference.cases.FlatnessLimitCases;
+import floorcalc.reference.cases.GridCases;
 import floorcalc.reference.cases.HeightReadingCases;
 import floorcalc.reference.cases.JointCases;
 import floorcalc.reference.cases.MoistureLimitCases;
@@ -47,6 +49,7 @@ public final class Suite {
         new PackCases(), new StripCases(),
         new JointCases(),
         new RowCases(), new WallRowCases(), new FittingCases(), new TraverseCases(),
+        new BayCases(), new GridCases(),
         new SquarenessCases(), new NetworkCases(), new TapeRoomCases(), new ErrorCases());
   }
 

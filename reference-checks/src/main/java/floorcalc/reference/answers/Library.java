@@ -28,6 +28,8 @@ public final class Library implements Implementation {
     new RoomAnswers().addTo(answers);
     new ShapeAnswers().addTo(answers);
     new CuttingAnswers().addTo(answers);
+    new BayAnswers().addTo(answers);
+    new GridAnswers().addTo(answers);
     new PackAnswers().addTo(answers);
     new StripAnswers().addTo(answers);
     new JointAnswers().addTo(answers);
