@@ -7,6 +7,7 @@ import floorcalc.outline.Outline;
 import floorcalc.outline.Wkt;
 import java.util.SplittableRandom;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -70,7 +71,18 @@ final class InsetDifferential extends Comparison {
     if (mine.isEmpty() || theirs.isEmpty()) {
       return mine.isEmpty() && theirs.isEmpty() ? 0 : Math.max(width(mine), width(theirs));
     }
-    return DiscreteHausdorffDistance.distance(mine, theirs);
+    return Math.max(0, DiscreteHausdorffDistance.distance(mine, theirs) - tinyWall(theirs));
+  }
+
+  /** The longest wall of less than 3 nm: rounded to whole nanometres its two corners may become one, which is so much farther from the other. */
+  private static double tinyWall(Geometry walls) {
+    double tiny = 0;
+    Coordinate[] corners = walls.getCoordinates();
+    for (int i = 0; i + 1 < corners.length; i++) {
+      double length = corners[i].distance(corners[i + 1]);
+      tiny = length < 3 ? Math.max(tiny, length) : tiny;
+    }
+    return tiny;
   }
 
   private static double width(Geometry walls) {
