@@ -56,7 +56,7 @@ def table(program, title, locator, precision, columns, rows, note=""):
     """Prints the table with the lines that tell where it comes from."""
     out = io.StringIO()
     out.write(f"# title: {title}\n# publisher: worked out apart from this library\n# year: 2026\n# locator: {locator}\n")
-    out.write(f"# known: computed in another language by reference-checks/src/apart/{program}\n# precision: {precision}\n")
+    out.write(f"# known: computed in another language by src/apart/{program}\n# precision: {precision}\n")
     if note:
         out.write(f"# note: {note}\n")
     writer = csv.writer(out, lineterminator="\n")
