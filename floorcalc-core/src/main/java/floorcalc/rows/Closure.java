@@ -160,8 +160,8 @@ public final class Closure {
   /**
    * Returns by how much the row lines miss each other.
    *
-   * @return the arrival of the first arm less that of the second, to the nearest whole row: from minus half a pitch to half a pitch;
-   *     not null
+   * @return the arrival of the first arm less that of the second, to the nearest whole row of the first arm's pitch: from minus half
+   *     of it to half of it; not null
    */
   public Length mismatch() {
     return mismatch;

@@ -59,7 +59,7 @@ public final class RowsBothWays {
 
   /**
    * Returns rows from a line: with a row line on it if both outer strips are then as wide as asked, else whichever leaves the wider
-   * narrowest strip, the row line if both leave the same.
+   * narrowest strip, the row line if both leave the same. A row is laid on the line only where half a board has room on both sides.
    *
    * @param before from the line to the edge of the floor on one side, not null, not negative
    * @param beyond from the line to the edge of the floor on the other, not null, not negative

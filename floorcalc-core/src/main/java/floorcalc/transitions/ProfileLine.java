@@ -44,7 +44,7 @@ public record ProfileLine(List<ProfilePiece> pieces) {
    * @param corners the middle line of the profile, its ends among them; two points for a straight one; not null, 2 to 200
    * @param width the width of the profile on the floor, not null, more than zero
    * @return the pieces with the steps {@code tangent-of-mitre} for each corner, {@code piece-length} and {@code cut-from-bar} for
-   *     each piece; a finding {@code mitres-cross} where a piece is too short for its mitres; not null
+   *     each piece; a finding {@code mitres-cross} where a piece has no part of full width; not null
    * @throws IllegalArgumentException if there are too few or too many points, two that follow each other are the same, the line
    *     turns back on itself, or the width is not more than zero
    */
