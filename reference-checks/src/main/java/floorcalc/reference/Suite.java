@@ -1,6 +1,7 @@
 package floorcalc.reference;
 
 import floorcalc.reference.cases.BayCases;
+import floorcalc.reference.cases.ContinuousCases;
 import floorcalc.reference.cases.CuttingCases;
 import floorcalc.reference.cases.DeviationCases;
 import floorcalc.reference.cases.EquilibriumCases;
@@ -49,7 +50,7 @@ public final class Suite {
         new PackCases(), new StripCases(),
         new JointCases(),
         new RowCases(), new WallRowCases(), new FittingCases(), new TraverseCases(),
-        new BayCases(), new GridCases(),
+        new BayCases(), new GridCases(), new ContinuousCases(),
         new SquarenessCases(), new NetworkCases(), new TapeRoomCases(), new ErrorCases());
   }
 

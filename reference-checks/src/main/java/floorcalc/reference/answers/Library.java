@@ -30,6 +30,7 @@ public final class Library implements Implementation {
     new CuttingAnswers().addTo(answers);
     new BayAnswers().addTo(answers);
     new GridAnswers().addTo(answers);
+    new ContinuousAnswers().addTo(answers);
     new PackAnswers().addTo(answers);
     new StripAnswers().addTo(answers);
     new JointAnswers().addTo(answers);
