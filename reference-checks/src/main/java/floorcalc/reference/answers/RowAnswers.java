@@ -9,6 +9,7 @@ import floorcalc.rows.RowDrift;
 import floorcalc.rows.RowWay;
 import floorcalc.rows.RowsBothWays;
 import floorcalc.rows.Stop;
+import floorcalc.rows.StartLine;
 import floorcalc.rows.StripTable;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleValue;
@@ -26,7 +27,7 @@ final class RowAnswers {
     answers.add("rows-of-a-width", RowAnswers::division, RowDivision.class);
     answers.add("drift-of-rows", RowAnswers::drift, RowDrift.class, RowDivision.class);
     answers.add("rows-both-ways", RowAnswers::bothWays, RowsBothWays.class);
-    answers.add("strips-at-all-stops", RowAnswers::strips, StripTable.class);
+    answers.add("strips-at-all-stops", RowAnswers::strips, StripTable.class, StartLine.class);
     answers.add("arms-that-meet", RowAnswers::arms, Closure.class);
   }
 
