@@ -1,5 +1,6 @@
 package floorcalc.reference;
 
+import floorcalc.reference.cases.AcclimatisationCases;
 import floorcalc.reference.cases.BayCases;
 import floorcalc.reference.cases.ContinuousCases;
 import floorcalc.reference.cases.CuttingCases;
@@ -50,7 +51,7 @@ public final class Suite {
         new PackCases(), new StripCases(),
         new JointCases(),
         new RowCases(), new WallRowCases(), new FittingCases(), new TraverseCases(),
-        new BayCases(), new GridCases(), new ContinuousCases(),
+        new BayCases(), new GridCases(), new ContinuousCases(), new AcclimatisationCases(),
         new SquarenessCases(), new NetworkCases(), new TapeRoomCases(), new ErrorCases());
   }
 

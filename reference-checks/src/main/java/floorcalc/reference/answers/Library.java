@@ -31,6 +31,7 @@ public final class Library implements Implementation {
     new BayAnswers().addTo(answers);
     new GridAnswers().addTo(answers);
     new ContinuousAnswers().addTo(answers);
+    new AcclimatisationAnswers().addTo(answers);
     new PackAnswers().addTo(answers);
     new StripAnswers().addTo(answers);
     new JointAnswers().addTo(answers);
