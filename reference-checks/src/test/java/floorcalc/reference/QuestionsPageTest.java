@@ -62,7 +62,7 @@ class QuestionsPageTest {
   }
 
   private static List<String> names(DataRow row, String column) {
-    return Arrays.stream(row.text(column).split(";")).map(part -> part.strip().split(":")[0].strip()).toList();
+    return Arrays.stream(row.text(column).split(";")).flatMap(part -> Arrays.stream(part.split(":")[0].split(","))).map(String::strip).toList();
   }
 
   /** In a name such as {@code <point>.x} what stands in angle brackets is any text. */
@@ -93,7 +93,7 @@ class QuestionsPageTest {
   private static String cell(String parts) {
     return Arrays.stream(parts.split(";")).map(part -> {
       String[] sides = part.strip().split(":", 2);
-      return "`" + sides[0].strip() + "`" + (sides.length > 1 ? ":" + sides[1].replace("|", "\\|") : "");
+      return Arrays.stream(sides[0].split(",")).map(name -> "`" + name.strip() + "`").collect(Collectors.joining(", ")) + (sides.length > 1 ? ":" + sides[1].replace("|", "\\|") : "");
     }).collect(Collectors.joining("; "));
   }
 }
