@@ -1,7 +1,7 @@
 """Whether boards have come to terms with the room, from docs/moisture.md and equation 4-5 of the Wood Handbook."""
 import random
 from fractions import Fraction as F
-from heads import half_up, write
+from table import half_up, write
 
 
 def settles_at(celsius, humidity):

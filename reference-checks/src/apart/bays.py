@@ -2,7 +2,7 @@
 import math
 import random
 from fractions import Fraction as F
-from heads import plain, write
+from table import plain, write
 
 DEEPEST = 500
 WIDEST = 1000

@@ -2,7 +2,7 @@
 import itertools
 import random
 from fractions import Fraction as F
-from heads import plain, write
+from table import plain, write
 
 
 def up(value, step):

@@ -2,7 +2,7 @@
 import random
 from decimal import Decimal as D, ROUND_CEILING, getcontext
 from fractions import Fraction as F
-from heads import half_up, plain, write
+from table import half_up, plain, write
 
 getcontext().prec = 50
 WAYS = [("row", 1, 0), ("column", 0, 1), ("rising", 1, 1), ("falling", 1, -1)]

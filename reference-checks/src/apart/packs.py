@@ -1,7 +1,7 @@
 """Packs, money in boards, stacks and ledgers, from the formulas in docs/packs-and-waste.md and docs/cost.md, in whole numbers and fractions."""
 import random
 from fractions import Fraction as F
-from heads import half_up, plain, write
+from table import half_up, plain, write
 
 DIGITS = {"EUR": 2, "USD": 2, "GBP": 2, "JPY": 0, "KWD": 3}
 

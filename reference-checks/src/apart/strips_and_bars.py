@@ -2,7 +2,7 @@
 import itertools
 import random
 from fractions import Fraction as F
-from heads import plain, write
+from table import plain, write
 
 ROOMS = {"rectangle": "0 0, 4200 0, 4200 3600, 0 3600", "L": "0 0, 5000 0, 5000 2000, 2000 2000, 2000 4000, 0 4000",
          "T": "0 0, 6000 0, 6000 1500, 4000 1500, 4000 5000, 2000 5000, 2000 1500, 0 1500",

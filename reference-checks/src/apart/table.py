@@ -72,6 +72,45 @@ def table(program, title, locator, precision, columns, rows, note=""):
     sys.stdout.write(out.getvalue())
 
 
+def plain(number):
+    """A fraction or decimal that ends, without zeros behind the last digit."""
+    number = Fraction(number)
+    if number < 0:
+        return "-" + plain(-number)
+    digits = 0
+    while (number * 10 ** digits).denominator != 1:
+        digits += 1
+        if digits > 40:
+            raise ValueError("does not end: %s" % number)
+    text = str(int(number * 10 ** digits)).rjust(digits + 1, "0")
+    return text if digits == 0 else text[:-digits] + "." + text[-digits:]
+
+
+def half_up(number, decimals):
+    """A fraction that is not negative, rounded half away from zero."""
+    whole = (Fraction(number) * 10 ** decimals + Fraction(1, 2)).__floor__()
+    text = str(whole).rjust(decimals + 1, "0")
+    return text if decimals == 0 else text[:-decimals] + "." + text[-decimals:]
+
+
+def write(name, program, title, locator, precision, columns, rows, *notes):
+    """Prints the table if the command line names it; rows are dictionaries."""
+    if len(sys.argv) != 2:
+        sys.exit("name a table, such as " + name)
+    if sys.argv[1] != name:
+        return
+    out = io.StringIO()
+    out.write(f"# title: {title}\n# publisher: worked out apart from this library\n# year: 2026\n# locator: {locator}\n")
+    out.write(f"# known: computed in another language by src/apart/{program}\n# precision: {precision}\n")
+    for note in notes:
+        out.write(f"# note: {note}\n")
+    writer = csv.DictWriter(out, columns, lineterminator="\n")
+    writer.writeheader()
+    for row in rows:
+        writer.writerow(row)
+    sys.stdout.write(out.getvalue())
+
+
 def run(tables):
     """Prints the table that the command line names."""
     if len(sys.argv) != 2 or sys.argv[1] not in tables:
