@@ -61,6 +61,16 @@ class QuestionsPageTest {
     assertThat(rows.keySet()).containsExactlyInAnyOrderElementsOf(asked);
   }
 
+  /** A sentence that fell apart at a semicolon would be taken for a name. */
+  @Test
+  void everyPartHasANameAndAMeaning() throws IOException {
+    for (DataRow row : lists().values().stream().flatMap(List::stream).toList()) {
+      for (String column : List.of("inputs", "figures")) {
+        assertThat(names(row, column)).as(row.place()).allSatisfy(name -> assertThat(name.replaceAll("<[^>]*>", "x")).matches("[A-Za-z][A-Za-z0-9.]*"));
+      }
+    }
+  }
+
   private static List<String> names(DataRow row, String column) {
     return Arrays.stream(row.text(column).split(";")).flatMap(part -> Arrays.stream(part.split(":")[0].split(","))).map(String::strip).toList();
   }
