@@ -38,7 +38,7 @@ public final class JobCheck {
     Length gap = job.rules().value(LayingRules.EXPANSION_GAP);
     for (Length length : job.board().lengths()) {
       if (length.compareTo(SHORTEST_BOARD) < 0) {
-        faults.add(new JobFault(-1, "the boards have a length of " + length + ", at least " + SHORTEST_BOARD
+        faults.add(fault(-1, FaultCode.BOARDS_TOO_SHORT, "the boards have a length of " + length + ", at least " + SHORTEST_BOARD
             + " is needed; check the length and its unit"));
       }
     }
@@ -47,12 +47,12 @@ public final class JobCheck {
       Room room = job.rooms().get(i);
       List<OutlineFault> outline = OutlineCheck.faultsOf(room.outline());
       for (OutlineFault fault : outline) {
-        faults.add(new JobFault(i, room.name() + ": " + fault.message()));
+        faults.add(new JobFault(i, fault.kind().code(), room.name() + ": " + fault.message()));
       }
       if (outline.isEmpty()) {
         pieces += roughPieces(job, room);
         if (ExpansionGap.inset(room.outline(), gap).value().laid().isEmpty()) {
-          faults.add(new JobFault(i, room.name() + ": an expansion gap of " + gap
+          faults.add(fault(i, FaultCode.GAP_LEAVES_NO_FLOOR, room.name() + ": an expansion gap of " + gap
               + " on every side leaves no floor to lay; check the outline and its unit, or give a smaller gap"));
         } else {
           checkBreaks(job, i, faults);
@@ -60,7 +60,7 @@ public final class JobCheck {
       }
     }
     if (pieces > MOST_PIECES) {
-      faults.add(new JobFault(-1, "the job needs about " + (long) pieces + " pieces of board, at most " + MOST_PIECES
+      faults.add(fault(-1, FaultCode.TOO_MANY_PIECES, "the job needs about " + (long) pieces + " pieces of board, at most " + MOST_PIECES
           + " are planned at once; check the sizes and their units, or split the job"));
     }
     return faults;
@@ -73,7 +73,7 @@ public final class JobCheck {
       try {
         BayParts.of(room.outline(), List.of(ExpansionBreak.given(opening.from(), opening.to())));
       } catch (IllegalArgumentException e) {
-        faults.add(new JobFault(index, room.name() + ": opening '" + opening.name() + "': " + e.getMessage()));
+        faults.add(fault(index, FaultCode.OPENING_ASTRAY, room.name() + ": opening '" + opening.name() + "': " + e.getMessage()));
       }
     }
     List<ExpansionBreak> given = room.breaks().orElse(List.of());
@@ -82,21 +82,26 @@ public final class JobCheck {
     }
     Length width = RoomBreaks.gap(job.rules());
     if (!width.isPositive()) {
-      faults.add(new JobFault(index, room.name() + ": the expansion breaks have a gap of 0 mm, since the expansion gap is 0 mm;"
+      faults.add(fault(index, FaultCode.BREAK_WITHOUT_GAP, room.name()
+          + ": the expansion breaks have a gap of 0 mm, since the expansion gap is 0 mm;"
           + " give a breakGap of more than 0 mm"));
       return;
     }
     try {
       BayParts.of(room.outline(), given);
     } catch (IllegalArgumentException e) {
-      faults.add(new JobFault(index, room.name() + ": expansion breaks: " + e.getMessage()));
+      faults.add(fault(index, FaultCode.BREAKS_DO_NOT_PART, room.name() + ": expansion breaks: " + e.getMessage()));
       return;
     }
     RoomBreaks breaks = RoomBreaks.of(job, room, Direction.ALONG_X);
     if (breaks.bays(ExpansionGap.inset(room.outline(), job.rules().value(LayingRules.EXPANSION_GAP))).isEmpty()) {
-      faults.add(new JobFault(index, room.name() + ": expansion breaks of " + width
+      faults.add(fault(index, FaultCode.BREAKS_LEAVE_NO_FLOOR, room.name() + ": expansion breaks of " + width
           + " leave no floor to lay; give fewer or narrower ones"));
     }
+  }
+
+  private static JobFault fault(int room, FaultCode code, String message) {
+    return new JobFault(room, code.text(), message);
   }
 
   private static double roughPieces(FloorJob job, Room room) {

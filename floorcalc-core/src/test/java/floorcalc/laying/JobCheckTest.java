@@ -33,7 +33,7 @@ class JobCheckTest {
   @Test
   void aShorterOneIsALengthInAnotherUnit() {
     assertThat(faults(BoardGoods.of(mm("2.2"), WIDE, THICK, 100)))
-        .containsExactly(new JobFault(-1,
+        .containsExactly(new JobFault(-1, "boards-too-short",
             "the boards have a length of 2.2 mm, at least 50 mm is needed; check the length and its unit"));
     assertThat(faults(BoardGoods.mixed(List.of(new PackContent(mm("900"), 2), new PackContent(mm("49.9"), 2)), WIDE, THICK)))
         .extracting(JobFault::message)

@@ -68,7 +68,7 @@ final class BoardReader {
       return mixed(mix.get());
     }
     if (mix.isEmpty() && !board.has("length") && !board.has("perPack")) {
-      board.mistake("length", "missing; give length and perPack, or mix for packs of mixed lengths");
+      board.mistake(Mistake.Kind.MISSING_FIELD, "length", "missing; give length and perPack, or mix for packs of mixed lengths");
       return List.of();
     }
     if (mix.isPresent()) {
@@ -84,7 +84,7 @@ final class BoardReader {
           item.object("a length and how many a pack holds", List.of("length", "perPack")).flatMap(BoardReader::content);
       for (PackContent earlier : pack) {
         if (content.isPresent() && content.get().length().equals(earlier.length())) {
-          item.mistakes().add(item.place(), "found boards of " + earlier.length()
+          item.mistakes().add(Mistake.Kind.GIVEN_TWICE, item.place(), "found boards of " + earlier.length()
               + " a second time; list each length once and add up its boards");
         }
       }

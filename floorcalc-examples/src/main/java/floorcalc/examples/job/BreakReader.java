@@ -50,7 +50,7 @@ final class BreakReader {
   private static Optional<Opening> opening(Fields fields, Optional<Shape> shape, Set<String> names) {
     Optional<String> name = fields.requiredText("name");
     if (name.isPresent() && !names.add(name.get())) {
-      fields.mistake("name", "found text \"" + name.get() + "\" a second time; must be a name of its own in its room");
+      fields.mistake(Mistake.Kind.GIVEN_TWICE, "name", "found text \"" + name.get() + "\" a second time; must be a name of its own in its room");
     }
     Optional<Point[]> ends = ends(fields, shape);
     for (int i = 0; i < 2 && ends.isPresent() && shape.isPresent(); i++) {

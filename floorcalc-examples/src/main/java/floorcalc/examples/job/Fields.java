@@ -25,7 +25,7 @@ final class Fields {
       String name = names.next();
       if (!known.contains(name)) {
         String hint = Words.hint(name, free);
-        self.mistakes().add(self.place().field(name),
+        self.mistakes().add(Mistake.Kind.UNKNOWN_FIELD, self.place().field(name),
             "unknown field" + (hint.isEmpty() ? "; known here: " + String.join(", ", known) : hint));
       }
     }
@@ -52,7 +52,7 @@ final class Fields {
   /** The field, or a note that it is missing and what it should hold. */
   Optional<Value> required(String name, String what) {
     if (!has(name)) {
-      mistakes().add(place().field(name), "missing; must be " + what);
+      mistakes().add(Mistake.Kind.MISSING_FIELD, place().field(name), "missing; must be " + what);
     }
     return optional(name);
   }
@@ -73,8 +73,13 @@ final class Fields {
     return optional(name).flatMap(Value::text);
   }
 
-  /** Notes a mistake at a field. */
+  /** Notes that a field does not fit what else is known. */
   void mistake(String name, String message) {
-    mistakes().add(place().field(name), message);
+    mistake(Mistake.Kind.DOES_NOT_FIT, name, message);
+  }
+
+  /** Notes a mistake of another kind at a field. */
+  void mistake(Mistake.Kind kind, String name, String message) {
+    mistakes().add(kind, place().field(name), message);
   }
 }

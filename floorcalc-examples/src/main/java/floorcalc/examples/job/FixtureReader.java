@@ -45,7 +45,7 @@ final class FixtureReader {
     long before = fields.mistakes().count();
     Optional<String> name = fields.requiredText("name");
     if (name.isPresent() && !names.add(name.get())) {
-      fields.mistake("name", "found text \"" + name.get() + "\" a second time; must be a name of its own in its room");
+      fields.mistake(Mistake.Kind.GIVEN_TWICE, "name", "found text \"" + name.get() + "\" a second time; must be a name of its own in its room");
     }
     Optional<Point> from = point(fields, "from", shape);
     Optional<Point> to = point(fields, "to", shape);

@@ -145,7 +145,7 @@ final class GoodsReader {
     try {
       return Optional.of(made.get().make());
     } catch (IllegalArgumentException apart) {
-      value.mistakes().add(value.place(), apart.getMessage());
+      value.mistakes().add(Mistake.Kind.DOES_NOT_FIT, value.place(), apart.getMessage());
       return Optional.empty();
     }
   }

@@ -26,14 +26,14 @@ final class HeightReader {
       Optional<HeightLine> line = item.object("a line of readings", List.of("name", "spacing", "at", "heights"))
           .flatMap(HeightReader::line);
       if (line.isPresent() && !names.add(line.get().name())) {
-        item.mistakes().add(item.place().field("name"), "found \"" + line.get().name()
+        item.mistakes().add(Mistake.Kind.GIVEN_TWICE, item.place().field("name"), "found \"" + line.get().name()
             + "\" a second time; give each line of a room a name of its own");
       }
       heights += line.map(one -> one.readings().size()).orElse(0);
       line.ifPresent(lines::add);
     }
     if (heights > JobLimits.READINGS) {
-      site.mistake("lines", "found " + heights + " heights in all; must be at most " + JobLimits.READINGS + " in a room");
+      site.mistake(Mistake.Kind.TOO_LARGE, "lines", "found " + heights + " heights in all; must be at most " + JobLimits.READINGS + " in a room");
     }
     return lines;
   }

@@ -8,13 +8,17 @@ final class Mistakes {
   private final List<Mistake> list = new ArrayList<>();
   private long more;
 
-  void add(Place place, String message) {
-    add(place.toString(), message);
+  void add(Mistake.Kind kind, Place place, String message) {
+    add(kind.code(), place, message);
   }
 
-  void add(String place, String message) {
+  void add(String code, Place place, String message) {
+    add(code, place.toString(), message);
+  }
+
+  void add(String code, String place, String message) {
     if (list.size() < JobLimits.MISTAKES_LISTED) {
-      list.add(new Mistake(place, message));
+      list.add(new Mistake(code, place, message));
     } else {
       more++;
     }
@@ -34,7 +38,7 @@ final class Mistakes {
       return List.copyOf(list);
     }
     List<Mistake> all = new ArrayList<>(list);
-    all.add(new Mistake("(and more)", more + " more mistakes are not listed; mend these first"));
+    all.add(new Mistake(Mistake.Kind.MORE_MISTAKES, "(and more)", more + " more mistakes are not listed; mend these first"));
     return all;
   }
 }

@@ -23,7 +23,7 @@ final class RingReader {
     }
     int last = corners.size() - 1;
     if (corners.get(0).equals(corners.get(last))) {
-      value.mistakes().add(value.place().item(last), "found the first corner " + corners.get(last)
+      value.mistakes().add(Mistake.Kind.GIVEN_TWICE, value.place().item(last), "found the first corner " + corners.get(last)
           + " again; a ring is listed once, its last corner is joined to the first");
       return Optional.empty();
     }

@@ -17,7 +17,7 @@ final class RoomNames {
       if (name.isPresent()) {
         Place earlier = first.putIfAbsent(name.get(), room.place());
         if (earlier != null) {
-          room.mistakes().add(room.place().field("name"), "found text \"" + Shown.plain(name.get(), 60)
+          room.mistakes().add(Mistake.Kind.GIVEN_TWICE, room.place().field("name"), "found text \"" + Shown.plain(name.get(), 60)
               + "\", the name of " + earlier + " already; must be a name of its own");
         }
       }

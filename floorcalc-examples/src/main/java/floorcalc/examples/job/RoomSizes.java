@@ -17,7 +17,8 @@ final class RoomSizes {
   static void checkGap(List<RoomReader.Read> rooms, Length gap) {
     for (RoomReader.Read read : rooms) {
       if (ExpansionGap.inset(read.room().orElseThrow().outline(), gap).value().laid().isEmpty()) {
-        read.fields().mistake(read.survey().isPresent() ? "survey" : "outline", "found room \"" + Shown.plain(read.name(), 60)
+        read.fields().mistake(Mistake.Kind.GAP_LEAVES_NO_FLOOR, read.survey().isPresent() ? "survey" : "outline",
+            "found room \"" + Shown.plain(read.name(), 60)
             + "\", of which an expansion gap of " + gap + " on each side leaves nothing to lay; check the corners and"
             + " their units, or give a smaller expansionGap");
       }
@@ -35,7 +36,7 @@ final class RoomSizes {
           .add(rows(outline.shell(), goods.laidPitch()));
     }
     if (boards.compareTo(BigInteger.valueOf(JobLimits.BOARDS)) > 0) {
-      job.mistake("rooms", "found rooms for about " + boards + " boards; must be at most " + JobLimits.BOARDS
+      job.mistake(Mistake.Kind.TOO_LARGE, "rooms", "found rooms for about " + boards + " boards; must be at most " + JobLimits.BOARDS
           + " boards in one job, so check the sizes or split the job");
     }
   }

@@ -58,7 +58,8 @@ final class ShapeReader {
     Optional<SurveyedRoom> measured = report.value().room();
     if (measured.isEmpty()) {
       report.findings().stream().filter(finding -> finding.severity() != Severity.NOTE).forEach(finding ->
-          room.mistake("survey", (finding.where().isEmpty() ? "" : finding.where() + ": ") + finding.message()));
+          room.mistakes().add(finding.code(), room.place().field("survey"),
+              (finding.where().isEmpty() ? "" : finding.where() + ": ") + finding.message()));
       return Optional.empty();
     }
     List<String> faults = SurveyFaces.faultsOf(measured.get());
@@ -98,7 +99,7 @@ final class ShapeReader {
     for (OutlineFault fault : faults) {
       Place place = fault.ring() == 0 ? room.place().field("outline")
           : room.place().field("voids").item(fault.ring() - 1);
-      room.mistakes().add(place, fault.message());
+      room.mistakes().add(fault.kind().code(), place, fault.message());
     }
     return faults.isEmpty() ? Optional.of(Outline.of(shell, voids)) : Optional.empty();
   }

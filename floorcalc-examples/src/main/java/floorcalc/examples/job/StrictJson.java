@@ -44,15 +44,18 @@ final class StrictJson {
   private static final class Unreadable extends Exception {
     private static final long serialVersionUID = 1L;
 
-    Unreadable(String message) {
+    private final Mistake.Kind kind;
+
+    Unreadable(Mistake.Kind kind, String message) {
       super(message);
+      this.kind = kind;
     }
   }
 
   /** Returns the tree, or nothing if the text is not JSON; names that stand twice are noted and the first one kept. */
   static Optional<JsonNode> read(byte[] bytes, Mistakes mistakes) {
     if (bytes.length > JobLimits.FILE_BYTES) {
-      mistakes.add(Place.ROOT, "found more than " + JobLimits.FILE_BYTES / 1_000_000
+      mistakes.add(Mistake.Kind.TOO_LARGE, Place.ROOT, "found more than " + JobLimits.FILE_BYTES / 1_000_000
           + " MB; a job file may have at most " + JobLimits.FILE_BYTES + " bytes");
       return Optional.empty();
     }
@@ -67,7 +70,7 @@ final class StrictJson {
     CoderResult result = decoder.decode(in, out, true);
     out.flip();
     if (result.isError()) {
-      mistakes.add(new TextPlace(out.toString(), out.length()).toString(),
+      mistakes.add(Mistake.Kind.NOT_JSON.code(), new TextPlace(out.toString(), out.length()).toString(),
           "found a byte that is not UTF-8; save the file in UTF-8");
       return Optional.empty();
     }
@@ -78,30 +81,30 @@ final class StrictJson {
     try (JsonParser opened = JSON.createParser(new StringReader(text))) {
       parser = opened;
       if (parser.nextToken() == null) {
-        throw new Unreadable(new TextPlace(text, text.length()) + ": the text is empty; a job is one JSON object");
+        throw new Unreadable(Mistake.Kind.NOT_JSON, new TextPlace(text, text.length()) + ": the text is empty; a job is one JSON object");
       }
       JsonNode root = node(Place.ROOT, 1);
       int end = nextVisible((int) parser.currentLocation().getCharOffset());
       if (end < text.length()) {
-        throw new Unreadable(new TextPlace(text, end) + ": found more after the end of the job; a file holds one job");
+        throw new Unreadable(Mistake.Kind.NOT_JSON, new TextPlace(text, end) + ": found more after the end of the job; a file holds one job");
       }
       return Optional.of(root);
     } catch (Unreadable fault) {
-      note(fault.getMessage());
+      note(fault.kind, fault.getMessage());
     } catch (StreamConstraintsException fault) {
-      note(new TextPlace(text, (int) parser.currentTokenLocation().getCharOffset())
+      note(Mistake.Kind.TOO_LARGE, new TextPlace(text, (int) parser.currentTokenLocation().getCharOffset())
           + ": found a number or a text that is far too long; no value of a job is");
     } catch (JsonProcessingException fault) {
-      note(new SyntaxFault(text, fault).toString());
+      note(Mistake.Kind.NOT_JSON, new SyntaxFault(text, fault).toString());
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
     return Optional.empty();
   }
 
-  private void note(String line) {
+  private void note(Mistake.Kind kind, String line) {
     int colon = line.indexOf(": ");
-    mistakes.add(line.substring(0, colon), line.substring(colon + 2));
+    mistakes.add(kind.code(), line.substring(0, colon), line.substring(colon + 2));
   }
 
   private int nextVisible(int from) {
@@ -114,7 +117,7 @@ final class StrictJson {
 
   private JsonNode node(Place place, int depth) throws IOException, Unreadable {
     if (++values > JobLimits.VALUES) {
-      throw new Unreadable(new TextPlace(text, (int) parser.currentTokenLocation().getCharOffset())
+      throw new Unreadable(Mistake.Kind.TOO_LARGE, new TextPlace(text, (int) parser.currentTokenLocation().getCharOffset())
           + ": found more than " + JobLimits.VALUES + " values; split the job");
     }
     return switch (parser.currentToken()) {
@@ -141,7 +144,7 @@ final class StrictJson {
       if (first == null) {
         object.set(name, value);
       } else {
-        mistakes.add(place.field(name), "stands twice, in lines " + first + " and " + line
+        mistakes.add(Mistake.Kind.GIVEN_TWICE, place.field(name), "stands twice, in lines " + first + " and " + line
             + "; each name may stand once in its object");
       }
     }
@@ -160,7 +163,7 @@ final class StrictJson {
   private void checkDepth(int depth) throws Unreadable {
     if (depth > JobLimits.DEPTH) {
       int at = (int) parser.currentTokenLocation().getCharOffset();
-      throw new Unreadable(new TextPlace(text, at) + ": found objects and arrays nested more than " + JobLimits.DEPTH
+      throw new Unreadable(Mistake.Kind.TOO_LARGE, new TextPlace(text, at) + ": found objects and arrays nested more than " + JobLimits.DEPTH
           + " deep; a job needs at most 8");
     }
   }

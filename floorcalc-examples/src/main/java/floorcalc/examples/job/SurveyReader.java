@@ -111,7 +111,7 @@ final class SurveyReader {
     }
     int index = number.get() - 1;
     if (arched[index]) {
-      arc.mistake("wall", "found " + number.get() + " a second time; a wall has one arc");
+      arc.mistake(Mistake.Kind.GIVEN_TWICE, "wall", "found " + number.get() + " a second time; a wall has one arc");
     }
     arched[index] = true;
     Optional<SurveyWall> wall = walls.get(index);

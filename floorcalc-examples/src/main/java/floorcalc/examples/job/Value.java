@@ -51,7 +51,7 @@ final class Value {
   }
 
   private <T> Optional<T> refuse(String found, String allowed) {
-    mistakes.add(place, "found " + found + "; must be " + allowed);
+    mistakes.add(Mistake.Kind.NOT_ALLOWED, place, "found " + found + "; must be " + allowed);
     return Optional.empty();
   }
 
@@ -83,7 +83,7 @@ final class Value {
     try {
       return Optional.of(Length.parse(node.textValue()));
     } catch (TapeNotationException fault) {
-      mistakes.add(place, fault.getMessage());
+      mistakes.add(Mistake.Kind.NOT_ALLOWED, place, fault.getMessage());
       return Optional.empty();
     }
   }

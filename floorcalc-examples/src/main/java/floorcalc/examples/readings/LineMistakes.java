@@ -15,12 +15,16 @@ final class LineMistakes {
 
   /** Adds a mistake in a column of a line. */
   void add(int line, String column, String message) {
-    found.add(new OnLine(line, new Mistake("line " + line + (column.isEmpty() ? "" : ", " + column), message)));
+    found.add(new OnLine(line, mistake("line " + line + (column.isEmpty() ? "" : ", " + column), message)));
   }
 
   /** Adds a mistake of the whole file, which stands at the end. */
   void add(String message) {
-    found.add(new OnLine(Integer.MAX_VALUE, new Mistake("readings", message)));
+    found.add(new OnLine(Integer.MAX_VALUE, mistake("readings", message)));
+  }
+
+  private static Mistake mistake(String place, String message) {
+    return new Mistake(Mistake.Kind.UNREADABLE_READINGS.code(), place, message);
   }
 
   boolean none() {
@@ -35,7 +39,8 @@ final class LineMistakes {
     found.sort(Comparator.comparingInt(OnLine::line));
     List<Mistake> all = new ArrayList<>(found.stream().limit(LISTED).map(OnLine::mistake).toList());
     if (found.size() > LISTED) {
-      all.add(new Mistake("(and more)", found.size() - LISTED + " more mistakes are not listed; mend these first"));
+      all.add(new Mistake(Mistake.Kind.MORE_MISTAKES.code(), "(and more)",
+          found.size() - LISTED + " more mistakes are not listed; mend these first"));
     }
     throw new BadReadingsException(all);
   }
