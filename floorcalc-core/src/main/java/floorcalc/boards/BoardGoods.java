@@ -4,6 +4,7 @@ import floorcalc.measure.Length;
 import floorcalc.measure.Mass;
 import floorcalc.measure.Price;
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -237,5 +238,26 @@ public final class BoardGoods implements Serializable {
    */
   public Optional<Price> packPrice() {
     return Optional.ofNullable(packPrice);
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return new BoardGoods(mixed(pack, coverWidth, thickness).pack, coverWidth, laidPitch, thickness, construction, species, packMass,
+        packPrice);
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof BoardGoods other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return Arrays.asList(pack, coverWidth, laidPitch, thickness, construction, species,
+        packMass, packPrice);
   }
 }

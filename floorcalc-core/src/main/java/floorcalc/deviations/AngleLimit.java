@@ -2,7 +2,6 @@ package floorcalc.deviations;
 
 import floorcalc.measure.Length;
 import floorcalc.working.Source;
-import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -14,7 +13,7 @@ import java.util.Optional;
  * @param most how far the wall's end may lie off the line that it should be on, itself allowed; not negative, not null
  * @param source whose limit it is, not null
  */
-public record AngleLimit(Length over, Optional<Length> upTo, Length most, Source source) implements Serializable {
+public record AngleLimit(Length over, Optional<Length> upTo, Length most, Source source) {
   /**
    * Checks every part.
    *

@@ -86,4 +86,16 @@ public record BoardWidths(Optional<Length> over, Optional<Length> upTo, Optional
     return (over.map(bound -> "over " + bound).orElse("") + upTo.map(bound -> " up to " + bound).orElse("")
         + under.map(bound -> " under " + bound).orElse("")).strip();
   }
+
+  private Object writeReplace() {
+    return new Form(over.orElse(null), upTo.orElse(null), under.orElse(null));
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(Length over, Length upTo, Length under) implements Serializable {
+
+    private Object readResolve() {
+      return new BoardWidths(Optional.ofNullable(over), Optional.ofNullable(upTo), Optional.ofNullable(under));
+    }
+  }
 }

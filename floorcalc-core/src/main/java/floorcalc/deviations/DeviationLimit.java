@@ -200,4 +200,19 @@ public record DeviationLimit(Deviation deviation, BoardWidths widths, Optional<L
     text.append(widths.equals(BoardWidths.ANY) ? "" : ", boards " + widths);
     return text.append(condition.isEmpty() ? "" : ", " + condition).toString();
   }
+
+  private Object writeReplace() {
+    return new Form(deviation, widths, least.orElse(null), most.orElse(null), percentOfWidth.orElse(null), meanOf,
+        beyondPercent, utmostTimes, condition, source);
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(Deviation deviation, BoardWidths widths, Length least, Length most, BigDecimal percentOfWidth,
+      int meanOf, int beyondPercent, int utmostTimes, String condition, Source source) implements Serializable {
+
+    private Object readResolve() {
+      return new DeviationLimit(deviation, widths, Optional.ofNullable(least), Optional.ofNullable(most),
+          Optional.ofNullable(percentOfWidth), meanOf, beyondPercent, utmostTimes, condition, source);
+    }
+  }
 }

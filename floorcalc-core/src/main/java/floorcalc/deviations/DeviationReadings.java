@@ -4,9 +4,11 @@ import floorcalc.boards.BoardGoods;
 import floorcalc.boards.Construction;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -20,20 +22,22 @@ import java.util.Optional;
  * Of width, thickness and length the readings are sizes; of everything else they are the deviation itself, without a sign. Joints are
  * given in the order in which they lie beside each other.
  */
-public final class DeviationReadings {
+public final class DeviationReadings implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /** The most readings of one kind. */
   public static final int MOST = 10_000;
   /** The greatest deviation that is taken for one. */
   public static final Length GREATEST = Length.ofMillimetres(50);
 
-  private final Length width;
-  private final Optional<Construction> construction;
-  private final Optional<Length> thickness;
-  private final List<Length> lengths;
-  private final Optional<Length> panel;
-  private final Optional<Area> area;
-  private final Optional<BigDecimal> moisture;
-  private final EnumMap<Deviation, List<Length>> read;
+  private final transient Length width;
+  private final transient Optional<Construction> construction;
+  private final transient Optional<Length> thickness;
+  private final transient List<Length> lengths;
+  private final transient Optional<Length> panel;
+  private final transient Optional<Area> area;
+  private final transient Optional<BigDecimal> moisture;
+  private final transient EnumMap<Deviation, List<Length>> read;
 
   private DeviationReadings(Length width, Optional<Construction> construction, Optional<Length> thickness, List<Length> lengths,
       Optional<Length> panel, Optional<Area> area, Optional<BigDecimal> moisture, EnumMap<Deviation, List<Length>> read) {
@@ -259,5 +263,34 @@ public final class DeviationReadings {
     int count = read.values().stream().mapToInt(List::size).sum();
     return count + (count == 1 ? " reading" : " readings") + " of " + read.size() + (read.size() == 1 ? " kind" : " kinds") + ", boards "
         + width + " wide";
+  }
+
+  private Object writeReplace() {
+    return new Form(width, construction.orElse(null), thickness.orElse(null), lengths, panel.orElse(null), area.orElse(null),
+        moisture.orElse(null), new LinkedHashMap<>(read));
+  }
+
+  /** Readings are written in their form alone. */
+  private Object readResolve() {
+    throw new IllegalStateException("readings are read in the form in which they were written");
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through every check. */
+  private record Form(Length width, Construction construction, Length thickness, List<Length> lengths, Length panel, Area area,
+      BigDecimal moisture, Map<Deviation, List<Length>> read) implements Serializable {
+
+    private Object readResolve() {
+      lengths.forEach(length -> positive(length, "length of the boards"));
+      Optional<Length> thick = Optional.ofNullable(thickness).map(length -> positive(length, "thickness of the boards"));
+      DeviationReadings made = new DeviationReadings(positive(width, "width of the boards"), Optional.ofNullable(construction), thick,
+          lengths, Optional.empty(), Optional.empty(), Optional.empty(), new EnumMap<>(Deviation.class));
+      made = panel == null ? made : made.withPanel(panel);
+      made = area == null ? made : made.over(area);
+      made = moisture == null ? made : made.atMoisture(moisture);
+      for (Map.Entry<Deviation, List<Length>> entry : read.entrySet()) {
+        made = made.with(entry.getKey(), entry.getValue());
+      }
+      return made;
+    }
   }
 }

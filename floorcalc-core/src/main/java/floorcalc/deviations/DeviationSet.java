@@ -4,6 +4,7 @@ import floorcalc.boards.Construction;
 import floorcalc.measure.Area;
 import floorcalc.working.Calculated;
 import floorcalc.working.Judgement;
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
@@ -19,14 +20,16 @@ import java.util.stream.Collectors;
  * DeviationSet.named("NF DTU 51.1").judge(joints).value();   // at most 1.8 mm at 90 mm: not met
  * }</pre>
  */
-public final class DeviationSet {
-  private final String name;
-  private final String about;
-  private final Stage stage;
-  private final List<DeviationLimit> limits;
-  private final Optional<ReadingNumber> number;
-  private final Optional<WoodMoisture> moisture;
-  private final Optional<Construction> construction;
+public final class DeviationSet implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final transient String name;
+  private final transient String about;
+  private final transient Stage stage;
+  private final transient List<DeviationLimit> limits;
+  private final transient Optional<ReadingNumber> number;
+  private final transient Optional<WoodMoisture> moisture;
+  private final transient Optional<Construction> construction;
 
   private DeviationSet(String name, String about, Stage stage, List<DeviationLimit> limits, Optional<ReadingNumber> number,
       Optional<WoodMoisture> moisture, Optional<Construction> construction) {
@@ -208,5 +211,38 @@ public final class DeviationSet {
   @Override
   public String toString() {
     return name;
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof DeviationSet other && parts(this).equals(parts(other));
+  }
+
+  @Override
+  public int hashCode() {
+    return parts(this).hashCode();
+  }
+
+  private static List<Object> parts(DeviationSet set) {
+    return List.of(set.name, set.about, set.stage, set.limits, set.number, set.moisture, set.construction);
+  }
+
+  private Object writeReplace() {
+    return new Form(name, about, stage, limits, number.orElse(null), moisture.orElse(null), construction.orElse(null));
+  }
+
+  /** A set is written in its form alone. */
+  private Object readResolve() {
+    throw new IllegalStateException("a set is read in the form in which it was written");
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String name, String about, Stage stage, List<DeviationLimit> limits, ReadingNumber number, WoodMoisture moisture,
+      Construction construction) implements Serializable {
+
+    private Object readResolve() {
+      return new DeviationSet(name, about, stage, limits, Optional.ofNullable(number), Optional.ofNullable(moisture),
+          Optional.ofNullable(construction));
+    }
   }
 }

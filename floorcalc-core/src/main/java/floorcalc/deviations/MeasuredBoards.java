@@ -8,6 +8,7 @@ import floorcalc.working.Severity;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
+import java.io.Serializable;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +20,7 @@ import java.util.Objects;
  * @param readings what was measured, beside the nominal sizes; not null
  * @param permitted what they may deviate, not null
  */
-public record MeasuredBoards(DeviationReadings readings, DeviationSet permitted) {
+public record MeasuredBoards(DeviationReadings readings, DeviationSet permitted) implements Serializable {
   /** A mean width that is nearer to the nominal one than this needs no word: a tenth of a millimetre makes 2 mm in 20 rows. */
   private static final Length WORTH_SAYING = Length.ofNanometres(100_000);
 

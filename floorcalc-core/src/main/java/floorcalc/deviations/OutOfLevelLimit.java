@@ -2,7 +2,6 @@ package floorcalc.deviations;
 
 import floorcalc.measure.Length;
 import floorcalc.working.Source;
-import java.io.Serializable;
 import java.math.RoundingMode;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,7 +18,7 @@ import java.util.Optional;
  * @param source whose limit it is, not null
  */
 public record OutOfLevelLimit(LevelMeasure measure, Length over, Optional<Length> upTo, Optional<Length> perMetre, Optional<Length> most,
-    Optional<Length> rule, Source source) implements Serializable {
+    Optional<Length> rule, Source source) {
   private static final Length METRE = Length.ofMillimetres(1000);
 
   /**

@@ -1,6 +1,7 @@
 package floorcalc.deviations;
 
 import floorcalc.measure.Area;
+import java.io.Serializable;
 import java.math.BigInteger;
 import java.util.Objects;
 
@@ -10,7 +11,7 @@ import java.util.Objects;
  * @param readings how many for each area, at least 1
  * @param area the area, more than zero, not null
  */
-public record ReadingNumber(int readings, Area area) {
+public record ReadingNumber(int readings, Area area) implements Serializable {
   /**
    * Checks both parts.
    *

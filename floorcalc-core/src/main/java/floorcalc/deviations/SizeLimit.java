@@ -2,7 +2,6 @@ package floorcalc.deviations;
 
 import floorcalc.measure.Length;
 import floorcalc.working.Source;
-import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -17,7 +16,7 @@ import java.util.Optional;
  * @param source whose limit it is, not null
  */
 public record SizeLimit(BoardSize size, Optional<Length> least, boolean moreThan, Optional<Length> most, Force force,
-    Source source) implements Serializable {
+    Source source) {
 
   /** How much a size weighs. */
   public enum Force {

@@ -2,14 +2,19 @@ package floorcalc.flatness;
 
 import floorcalc.measure.Length;
 import floorcalc.measure.Mass;
+import java.io.Serializable;
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
 /**
  * The levelling compound or patching filler to be used, as its maker states it. Immutable and thread-safe.
  */
-public final class FillerGoods {
+public final class FillerGoods implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   private final BigDecimal kilogramsPerLitre;
   private final Mass bag;
   private final Length thinnest;
@@ -93,5 +98,25 @@ public final class FillerGoods {
    */
   public Optional<Length> thickest() {
     return Optional.ofNullable(thickest);
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    FillerGoods goods = of(kilogramsPerLitre, bag);
+    return thickest == null ? goods : goods.inLayers(thinnest, thickest);
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof FillerGoods other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return Arrays.asList(kilogramsPerLitre, bag, thinnest, thickest);
   }
 }

@@ -1,6 +1,7 @@
 package floorcalc.flatness;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -11,7 +12,7 @@ import java.util.Objects;
  * @param gap the greatest gap between the contacts, not null, not negative
  * @param where the place in words, not null, may be empty
  */
-public record GapReading(Length span, Length gap, String where) {
+public record GapReading(Length span, Length gap, String where) implements Serializable {
   /** Checks every part. */
   public GapReading {
     Objects.requireNonNull(where, "where");

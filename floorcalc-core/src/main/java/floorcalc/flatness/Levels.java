@@ -215,4 +215,9 @@ public final class Levels implements Serializable {
   public String toString() {
     return spots.size() + " levels from " + lowest().height() + " to " + highest().height();
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return new Levels(spots);
+  }
 }

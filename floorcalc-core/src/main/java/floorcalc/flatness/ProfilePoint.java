@@ -1,6 +1,7 @@
 package floorcalc.flatness;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -9,7 +10,7 @@ import java.util.Objects;
  * @param place the distance along the line from where it starts, level; not null
  * @param height the height over any datum, up positive; not null
  */
-public record ProfilePoint(Length place, Length height) {
+public record ProfilePoint(Length place, Length height) implements Serializable {
   /** Checks that no part is null. */
   public ProfilePoint {
     Objects.requireNonNull(place, "place");

@@ -2,6 +2,7 @@ package floorcalc.flatness;
 
 import floorcalc.measure.Length;
 import floorcalc.working.Source;
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -12,7 +13,7 @@ import java.util.Objects;
  * @param percent how many of a hundred placements must keep it: 100 for all of them
  * @param source whose limit it is, not null
  */
-public record SpanLimit(Length span, Length gap, int percent, Source source) {
+public record SpanLimit(Length span, Length gap, int percent, Source source) implements Serializable {
   private static final int ALL = 100;
 
   /** Checks every part. */

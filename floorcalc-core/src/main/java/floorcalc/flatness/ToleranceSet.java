@@ -3,6 +3,8 @@ package floorcalc.flatness;
 import floorcalc.measure.Length;
 import floorcalc.working.Calculated;
 import floorcalc.working.Source;
+import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -14,7 +16,9 @@ import java.util.stream.Collectors;
  * Tolerances are made for floors of a kind: {@link #floor()} says which. Sources that disagree are sets of their own and
  * are never averaged. The maker's instructions for the boards come before any of them. Immutable and thread-safe.
  */
-public final class ToleranceSet {
+public final class ToleranceSet implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /**
    * What many layers ask of a floor before wood boards are laid on it: 3 mm under 8 ft, 2 mm under 4 ft, 1 mm under 10 in.
    * No published source was found for these three together.
@@ -28,8 +32,9 @@ public final class ToleranceSet {
   private final String name;
   private final String floor;
   private final EdgeMethod method;
+  @SuppressWarnings("serial")
   private final List<SpanLimit> limits;
-  private final DistanceTable table;
+  private final transient DistanceTable table;
 
   private ToleranceSet(String name, String floor, EdgeMethod method, List<SpanLimit> limits, DistanceTable table) {
     this.name = Objects.requireNonNull(name, "name");
@@ -180,5 +185,31 @@ public final class ToleranceSet {
   @Override
   public String toString() {
     return name;
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    List<SpanLimit> read = List.copyOf(limits);
+    return all().stream().filter(set -> set.name.equals(name) && set.floor.equals(floor) && set.method == method && set.limits.equals(read))
+        .findFirst().orElseGet(() -> {
+          if (method != EdgeMethod.SPAN) {
+            throw new IllegalArgumentException("tolerance set '" + name + "' is none of those published, so it must be judged by spans");
+          }
+          return of(name, floor, read);
+        });
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof ToleranceSet other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return Arrays.asList(name, floor, method, limits);
   }
 }

@@ -175,4 +175,13 @@ public final class JointPattern implements Serializable {
       case STEP -> "each row shifted by " + step;
     };
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return switch (kind) {
+      case FREE -> FREE;
+      case FRACTION -> ofFraction(numerator, denominator);
+      case STEP -> ofStep(step);
+    };
+  }
 }

@@ -1,6 +1,7 @@
 package floorcalc.materials;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -20,7 +21,8 @@ import java.util.Optional;
  * @param price what it costs, empty if not stated; not null
  */
 public record BarGoods(String name, List<Length> lengths, Length thickness, InsideCorners inside, OpenEnds openEnds,
-    LongRuns longRuns, Length leastPiece, Length allowance, AtVoids voids, Optional<UnitPrice> price) {
+    LongRuns longRuns, Length leastPiece, Length allowance, AtVoids voids, Optional<UnitPrice> price)
+    implements Serializable {
   private static final Length SHORTEST = Length.ofMillimetres(100);
   private static final Length LONGEST = Length.ofMillimetres(100_000);
   /** No part of a long wall is shorter than this unless given: common practice, no source. */
@@ -190,5 +192,19 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
    */
   public Length longest() {
     return lengths.get(0);
+  }
+
+  private Object writeReplace() {
+    return new Form(name, lengths, thickness, inside, openEnds, longRuns, leastPiece, allowance, voids, price.orElse(null));
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String name, List<Length> lengths, Length thickness, InsideCorners inside, OpenEnds openEnds,
+      LongRuns longRuns, Length leastPiece, Length allowance, AtVoids voids, UnitPrice price) implements Serializable {
+
+    private Object readResolve() {
+      return new BarGoods(name, lengths, thickness, inside, openEnds, longRuns, leastPiece, allowance, voids,
+          Optional.ofNullable(price));
+    }
   }
 }

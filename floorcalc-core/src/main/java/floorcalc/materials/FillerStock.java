@@ -1,6 +1,7 @@
 package floorcalc.materials;
 
 import floorcalc.flatness.FillerGoods;
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -11,7 +12,7 @@ import java.util.Optional;
  * @param goods its yield and its bag, not null
  * @param price a price of a bag, empty if not stated; not null
  */
-public record FillerStock(String name, FillerGoods goods, Optional<UnitPrice> price) {
+public record FillerStock(String name, FillerGoods goods, Optional<UnitPrice> price) implements Serializable {
   /** Checks that no part is null and that the name is not blank. */
   public FillerStock {
     if (Objects.requireNonNull(name, "name").isBlank()) {
@@ -19,5 +20,17 @@ public record FillerStock(String name, FillerGoods goods, Optional<UnitPrice> pr
     }
     Objects.requireNonNull(goods, "goods");
     Objects.requireNonNull(price, "price");
+  }
+
+  private Object writeReplace() {
+    return new Form(name, goods, price.orElse(null));
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String name, FillerGoods goods, UnitPrice price) implements Serializable {
+
+    private Object readResolve() {
+      return new FillerStock(name, goods, Optional.ofNullable(price));
+    }
   }
 }

@@ -1,7 +1,9 @@
 package floorcalc.materials;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +18,9 @@ import java.util.function.Consumer;
  * <p>
  * Start from {@link #NONE}; each {@code with…} returns a copy and replaces what was given before.
  */
-public final class FloorGoods {
+public final class FloorGoods implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /** The kinds of profile that can be given. */
   public static final List<String> PROFILE_KINDS = List.of("T", "reducer", "end", "nosing");
   /** Nothing is stated. */
@@ -25,10 +29,14 @@ public final class FloorGoods {
   private final Parts parts;
 
   /** The parts, changed only before they are handed over. */
-  private static final class Parts {
+  private static final class Parts implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    @SuppressWarnings("serial")
     private List<RollGoods> layers = List.of();
     private BarGoods skirting;
     private BarGoods quadrant;
+    @SuppressWarnings("serial")
     private Map<String, BarGoods> profiles = Map.of();
     private TapeGoods tape;
     private SealantGoods sealant;
@@ -39,6 +47,11 @@ public final class FloorGoods {
     private int keepBack;
     private BigDecimal returnShare = BigDecimal.ZERO;
     private Length stackHeight = PackStack.STACK_HEIGHT;
+
+    private List<Object> all() {
+      return Arrays.asList(layers, skirting, quadrant, profiles, tape, sealant, glue, wedges, filler, casing, keepBack, returnShare,
+          stackHeight);
+    }
 
     private Parts copy() {
       Parts copy = new Parts();
@@ -292,5 +305,32 @@ public final class FloorGoods {
   /** {@return the height to which packs are stacked, not null} */
   public Length stackHeight() {
     return parts.stackHeight;
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof FloorGoods other && parts.all().equals(other.parts.all());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.all().hashCode();
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    FloorGoods read = NONE.withLayers(parts.layers).withCasing(parts.casing).withPacksBeyond(parts.keepBack, parts.returnShare)
+        .withStackHeight(parts.stackHeight);
+    read = parts.skirting == null ? read : read.withSkirting(parts.skirting);
+    read = parts.quadrant == null ? read : read.withQuadrant(parts.quadrant);
+    read = parts.tape == null ? read : read.withTape(parts.tape);
+    read = parts.sealant == null ? read : read.withSealant(parts.sealant);
+    read = parts.glue == null ? read : read.withGlue(parts.glue);
+    read = parts.wedges == null ? read : read.withWedges(parts.wedges);
+    read = parts.filler == null ? read : read.withFiller(parts.filler);
+    for (Map.Entry<String, BarGoods> profile : parts.profiles.entrySet()) {
+      read = read.withProfile(profile.getKey(), profile.getValue());
+    }
+    return read;
   }
 }

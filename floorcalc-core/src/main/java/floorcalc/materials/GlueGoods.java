@@ -1,5 +1,6 @@
 package floorcalc.materials;
 
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,7 +13,8 @@ import java.util.Optional;
  * @param perPiece what a piece takes in millilitres, not null, more than 0
  * @param price a price of a bottle, empty if not stated; not null
  */
-public record GlueGoods(String name, BigDecimal millilitres, BigDecimal perPiece, Optional<UnitPrice> price) {
+public record GlueGoods(String name, BigDecimal millilitres, BigDecimal perPiece, Optional<UnitPrice> price)
+    implements Serializable {
   /** Checks that no part is null or out of range. */
   public GlueGoods {
     if (Objects.requireNonNull(name, "name").isBlank()) {
@@ -23,5 +25,17 @@ public record GlueGoods(String name, BigDecimal millilitres, BigDecimal perPiece
           + millilitres.toPlainString() + " and " + perPiece.toPlainString() + " ml");
     }
     Objects.requireNonNull(price, "price");
+  }
+
+  private Object writeReplace() {
+    return new Form(name, millilitres, perPiece, price.orElse(null));
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String name, BigDecimal millilitres, BigDecimal perPiece, UnitPrice price) implements Serializable {
+
+    private Object readResolve() {
+      return new GlueGoods(name, millilitres, perPiece, Optional.ofNullable(price));
+    }
   }
 }

@@ -2,6 +2,7 @@ package floorcalc.materials;
 
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
@@ -20,7 +21,7 @@ import java.util.Optional;
  * @param price what it costs, empty if not stated; not null
  */
 public record RollGoods(String name, Layer layer, Length width, Length length, Lap lap, Length upturn,
-    Optional<Length> thickness, Optional<BigDecimal> permeance, Optional<UnitPrice> price) {
+    Optional<Length> thickness, Optional<BigDecimal> permeance, Optional<UnitPrice> price) implements Serializable {
   private static final Length NARROWEST = Length.ofMillimetres(50);
   private static final Length WIDEST = Length.ofMillimetres(20_000);
   private static final Length SHORTEST = Length.ofMillimetres(100);
@@ -186,5 +187,20 @@ public record RollGoods(String name, Layer layer, Length width, Length length, L
    */
   public Area area() {
     return width.times(length);
+  }
+
+  private Object writeReplace() {
+    return new Form(name, layer, width, length, lap, upturn, thickness.orElse(null), permeance.orElse(null),
+        price.orElse(null));
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String name, Layer layer, Length width, Length length, Lap lap, Length upturn, Length thickness,
+      BigDecimal permeance, UnitPrice price) implements Serializable {
+
+    private Object readResolve() {
+      return new RollGoods(name, layer, width, length, lap, upturn, Optional.ofNullable(thickness),
+          Optional.ofNullable(permeance), Optional.ofNullable(price));
+    }
   }
 }

@@ -1,6 +1,7 @@
 package floorcalc.materials;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
@@ -17,7 +18,7 @@ import java.util.Optional;
  * @param price a price of a cartridge, empty if not stated; not null
  */
 public record SealantGoods(String name, BigDecimal millilitres, BigDecimal loss, Length width, Length depth, Length beads,
-    Optional<UnitPrice> price) {
+    Optional<UnitPrice> price) implements Serializable {
   /** Checks that no part is null or out of range. */
   public SealantGoods {
     if (Objects.requireNonNull(name, "name").isBlank()) {
@@ -28,5 +29,18 @@ public record SealantGoods(String name, BigDecimal millilitres, BigDecimal loss,
       throw new IllegalArgumentException(name + ": the beads must be 0 mm or longer, but were " + beads);
     }
     Objects.requireNonNull(price, "price");
+  }
+
+  private Object writeReplace() {
+    return new Form(name, millilitres, loss, width, depth, beads, price.orElse(null));
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String name, BigDecimal millilitres, BigDecimal loss, Length width, Length depth, Length beads,
+      UnitPrice price) implements Serializable {
+
+    private Object readResolve() {
+      return new SealantGoods(name, millilitres, loss, width, depth, beads, Optional.ofNullable(price));
+    }
   }
 }

@@ -1,6 +1,7 @@
 package floorcalc.materials;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param along where it goes, not null
  * @param price a price of a roll or a metre, empty if not stated; not null
  */
-public record TapeGoods(String name, Length length, Along along, Optional<UnitPrice> price) {
+public record TapeGoods(String name, Length length, Along along, Optional<UnitPrice> price) implements Serializable {
   /** Where tape goes. */
   public enum Along {
     /** Along the seams. */
@@ -31,5 +32,17 @@ public record TapeGoods(String name, Length length, Along along, Optional<UnitPr
     }
     Objects.requireNonNull(along, "along");
     Objects.requireNonNull(price, "price");
+  }
+
+  private Object writeReplace() {
+    return new Form(name, length, along, price.orElse(null));
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String name, Length length, Along along, UnitPrice price) implements Serializable {
+
+    private Object readResolve() {
+      return new TapeGoods(name, length, along, Optional.ofNullable(price));
+    }
   }
 }

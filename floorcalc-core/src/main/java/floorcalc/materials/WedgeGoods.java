@@ -1,6 +1,7 @@
 package floorcalc.materials;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param spacing how far apart they stand at most, not null, more than 0 mm
  * @param price a price of a pack of them, empty if not stated; not null
  */
-public record WedgeGoods(String name, int perPack, Length spacing, Optional<UnitPrice> price) {
+public record WedgeGoods(String name, int perPack, Length spacing, Optional<UnitPrice> price) implements Serializable {
   /** Checks that no part is null or out of range. */
   public WedgeGoods {
     if (Objects.requireNonNull(name, "name").isBlank()) {
@@ -25,5 +26,17 @@ public record WedgeGoods(String name, int perPack, Length spacing, Optional<Unit
       throw new IllegalArgumentException("the spacing of wedges must be more than 0 mm, but was " + spacing);
     }
     Objects.requireNonNull(price, "price");
+  }
+
+  private Object writeReplace() {
+    return new Form(name, perPack, spacing, price.orElse(null));
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String name, int perPack, Length spacing, UnitPrice price) implements Serializable {
+
+    private Object readResolve() {
+      return new WedgeGoods(name, perPack, spacing, Optional.ofNullable(price));
+    }
   }
 }

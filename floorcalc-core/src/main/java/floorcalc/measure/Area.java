@@ -1,5 +1,6 @@
 package floorcalc.measure;
 
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
@@ -15,7 +16,8 @@ import java.util.function.Supplier;
  * <p>
  * Factories called {@code of} are exact or refuse. Immutable and thread-safe.
  */
-public final class Area implements Comparable<Area> {
+public final class Area implements Comparable<Area>, Serializable {
+  private static final long serialVersionUID = 1L;
 
   private static final BigInteger HALVES_PER_SQUARE_MILLIMETRE = BigInteger.valueOf(2_000_000_000_000L);
   private static final BigDecimal HALVES_PER_SQUARE_METRE = new BigDecimal("2000000000000000000");
@@ -226,5 +228,10 @@ public final class Area implements Comparable<Area> {
 
   private BigDecimal inSquareMetres() {
     return new BigDecimal(halves.multiply(FIVE), SQUARE_METRE_DECIMALS);
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return ofHalfSquareNanometres(halves);
   }
 }

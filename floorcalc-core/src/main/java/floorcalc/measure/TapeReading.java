@@ -62,4 +62,9 @@ public final class TapeReading implements Serializable {
   public String toString() {
     return text + " (" + length + ")";
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return of(text);
+  }
 }

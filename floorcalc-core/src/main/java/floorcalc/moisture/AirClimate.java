@@ -75,4 +75,9 @@ public final class AirClimate implements Serializable {
   public String toString() {
     return temperature + " and " + relativeHumidity + " relative humidity";
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return of(temperature, relativeHumidity);
+  }
 }

@@ -5,7 +5,9 @@ import floorcalc.working.Judgement;
 import floorcalc.working.Outcome;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
+import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -17,7 +19,9 @@ import java.util.stream.Collectors;
  * A range says whether the boards are as they should be when they come; whether they suit this room is another question:
  * see {@link Acclimatisation} and {@link MoistureDifference}.
  */
-public final class BoardMoistureLimits {
+public final class BoardMoistureLimits implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   private final String name;
   private final String about;
   private final Percent low;
@@ -170,5 +174,25 @@ public final class BoardMoistureLimits {
   @Override
   public String toString() {
     return name + ": " + low + " to " + high;
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    BoardMoistureLimits read = of(name, low, high, source);
+    return new BoardMoistureLimits(name, Objects.requireNonNull(about, "about"), read.low, read.high, source);
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof BoardMoistureLimits other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return Arrays.asList(name, about, low, high, source);
   }
 }

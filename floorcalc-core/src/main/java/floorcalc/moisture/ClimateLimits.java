@@ -4,6 +4,7 @@ import floorcalc.working.Judgement;
 import floorcalc.working.Outcome;
 import floorcalc.working.Source;
 import floorcalc.working.Standing;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -14,7 +15,9 @@ import java.util.stream.Collectors;
  * A named range for the air of a room, at laying and afterwards: relative humidity and, where the source has one,
  * temperature. Both ends are allowed. Sources that disagree are sets of their own. Immutable and thread-safe.
  */
-public final class ClimateLimits {
+public final class ClimateLimits implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /** What many layers do: 45 % to 60 % relative humidity. Common practice, no source. */
   public static final ClimateLimits COMMON_PRACTICE = of("common practice", "45", "60", null, null,
       Source.COMMON_PRACTICE);
@@ -41,11 +44,11 @@ public final class ClimateLimits {
   private static final String NOT_MEASURED = "measure the air in the room, with the heating as it will be in use";
 
   private final String name;
-  private final Percent driest;
-  private final Percent dampest;
-  private final Temperature coldest;
-  private final Temperature warmest;
-  private final Source source;
+  private final transient Percent driest;
+  private final transient Percent dampest;
+  private final transient Temperature coldest;
+  private final transient Temperature warmest;
+  private final transient Source source;
 
   private ClimateLimits(String name, Percent driest, Percent dampest, Temperature coldest, Temperature warmest,
       Source source) {
@@ -200,5 +203,10 @@ public final class ClimateLimits {
   @Override
   public String toString() {
     return name;
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return named(name);
   }
 }

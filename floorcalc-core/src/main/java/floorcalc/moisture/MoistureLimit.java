@@ -4,6 +4,8 @@ import floorcalc.measure.Length;
 import floorcalc.working.Source;
 import java.io.Serializable;
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -118,5 +120,25 @@ public final class MoistureLimit implements Serializable {
   @Override
   public String toString() {
     return "at most " + method.text(most) + " (" + conditions() + ")";
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    MoistureLimit limit = of(method, substrate, heating, most, source);
+    return depth == null ? limit : limit.at(depth);
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof MoistureLimit other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return Arrays.asList(method, substrate, heating, depth, most, source);
   }
 }

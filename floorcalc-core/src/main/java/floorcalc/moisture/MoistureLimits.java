@@ -1,7 +1,9 @@
 package floorcalc.moisture;
 
 import floorcalc.working.Source;
+import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -13,7 +15,9 @@ import java.util.stream.Collectors;
  * <p>
  * The adhesive's and the boards' makers come first: {@link #with(MoistureLimit)} adds their figure.
  */
-public final class MoistureLimits {
+public final class MoistureLimits implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /**
    * What many layers do: concrete or screed not above 4 % by meter. Common practice, no source. It says nothing on wood,
    * which no room dries so far.
@@ -58,6 +62,7 @@ public final class MoistureLimits {
 
   private final String name;
   private final String about;
+  @SuppressWarnings("serial")
   private final List<MoistureLimit> limits;
   private final ReadingCount count;
 
@@ -171,5 +176,28 @@ public final class MoistureLimits {
   @Override
   public String toString() {
     return name;
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    MoistureLimits read = new MoistureLimits(Objects.requireNonNull(name, "name"), Objects.requireNonNull(about, "about"), limits, count);
+    if (read.limits.isEmpty()) {
+      throw new IllegalArgumentException("set '" + name + "' must have at least one limit");
+    }
+    return ALL.stream().filter(read::equals).findFirst().orElse(read);
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof MoistureLimits other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return Arrays.asList(name, about, limits, count);
   }
 }

@@ -181,4 +181,11 @@ public final class MoistureReading implements Serializable {
   public String toString() {
     return method.text(value);
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    MoistureReading reading = of(method, value).named(name);
+    reading = point == null ? reading : reading.at(point);
+    return depth == null ? reading : reading.depth(depth);
+  }
 }

@@ -116,4 +116,9 @@ public final class Percent implements Comparable<Percent>, Serializable {
   public String toString() {
     return number.toPlainString() + " %";
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return of(number);
+  }
 }

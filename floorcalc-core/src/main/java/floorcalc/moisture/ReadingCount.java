@@ -8,6 +8,7 @@ import floorcalc.working.Source;
 import floorcalc.working.Standing;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
+import java.io.Serializable;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.Objects;
@@ -15,7 +16,9 @@ import java.util.Objects;
 /**
  * How many readings are asked for: a number for each area, rounded up. Immutable and thread-safe.
  */
-public final class ReadingCount {
+public final class ReadingCount implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /** NWFA: 20 readings of the subfloor for each 1000 square feet. */
   public static final ReadingCount NWFA_SUBFLOOR = nwfa("subfloor", 20);
 
@@ -23,9 +26,9 @@ public final class ReadingCount {
   public static final ReadingCount NWFA_BOARDS = nwfa("boards", 40);
 
   private final String what;
-  private final int number;
-  private final Area each;
-  private final Source source;
+  private final transient int number;
+  private final transient Area each;
+  private final transient Source source;
 
   private ReadingCount(String what, int number, Area each, Source source) {
     this.what = what;
@@ -87,5 +90,10 @@ public final class ReadingCount {
    */
   public Source source() {
     return source;
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return what.equals(NWFA_BOARDS.what) ? NWFA_BOARDS : NWFA_SUBFLOOR;
   }
 }

@@ -183,4 +183,9 @@ public final class Temperature implements Comparable<Temperature>, Serializable 
   public String toString() {
     return degrees.toPlainString() + " " + scale.sign;
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return of(degrees, scale);
+  }
 }

@@ -206,4 +206,11 @@ public final class Coefficient implements Serializable {
   public String toString() {
     return share.toPlainString() + " of the width for 1 % (" + about + ")";
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    Coefficient coefficient = of(share, about, source);
+    return driest == null && dampest == null ? coefficient
+        : coefficient.statedFor(Objects.requireNonNull(driest, "driest"), Objects.requireNonNull(dampest, "dampest"));
+  }
 }

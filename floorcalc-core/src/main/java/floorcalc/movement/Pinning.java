@@ -3,6 +3,8 @@ package floorcalc.movement;
 import floorcalc.working.Judgement;
 import floorcalc.working.Outcome;
 import floorcalc.working.Source;
+import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -13,7 +15,9 @@ import java.util.stream.Collectors;
  * A floor that is fixed in one place moves away from there, so the gaps on the far sides must take all of it; fixed in two,
  * it lifts or its joints open. Floors that are glued or nailed down all over are another kind: they are meant to be held.
  */
-public final class Pinning {
+public final class Pinning implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /** What can hold a floor. */
   public enum FixedBy {
     /** Adhesive below a floor that should float. */
@@ -59,7 +63,7 @@ public final class Pinning {
    * @param by what it is, not null
    * @param where where it is, not null, may be empty
    */
-  public record Fixing(FixedBy by, String where) {
+  public record Fixing(FixedBy by, String where) implements Serializable {
     /** Checks that no part is null. */
     public Fixing {
       Objects.requireNonNull(by, "by");
@@ -80,6 +84,7 @@ public final class Pinning {
   private enum Looked { YES, NO }
 
   private final Looked looked;
+  @SuppressWarnings("serial")
   private final List<Fixing> fixings;
 
   private Pinning(Looked looked, List<Fixing> fixings) {
@@ -131,5 +136,24 @@ public final class Pinning {
           case NOT_MEASURED -> "look for glue, nails, cabinets, islands, stone, tight pipes, linings and trims that hold"
               + " the floor";
         });
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return looked == Looked.NO ? notLookedAt() : found(fixings);
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof Pinning other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return Arrays.asList(looked, fixings);
   }
 }

@@ -135,4 +135,9 @@ public final class WallAngle implements Serializable {
   public String toString() {
     return degrees.toPlainString() + " degrees";
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return of(degrees);
+  }
 }

@@ -183,4 +183,9 @@ public final class Direction implements Comparable<Direction>, Serializable {
   public String toString() {
     return toDecimal().toPlainString() + "°";
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return new Direction(Math.floorMod(nanodegrees, FULL));
+  }
 }

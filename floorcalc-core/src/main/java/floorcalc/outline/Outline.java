@@ -209,4 +209,9 @@ public final class Outline implements Serializable {
   public String toString() {
     return voids.isEmpty() ? shell.toString() : shell + " less " + voids;
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return of(shell, voids);
+  }
 }

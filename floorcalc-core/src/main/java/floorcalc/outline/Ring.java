@@ -346,4 +346,9 @@ public final class Ring implements Serializable {
     String list = corners().toString();
     return list.substring(1, list.length() - 1);
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return ofNanometres(xs, ys);
+  }
 }

@@ -2,6 +2,7 @@ package floorcalc.plan;
 
 import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 
@@ -14,7 +15,7 @@ import java.util.Objects;
  * @param laid the laid area: the room less the expansion gap, in room coordinates; not null
  * @param rows its rows, from the starting wall on; not null
  */
-public record Bay(String bay, String room, Direction direction, Outline laid, List<Row> rows) {
+public record Bay(String bay, String room, Direction direction, Outline laid, List<Row> rows) implements Serializable {
   /** Checks that no part is null and copies the lists given. */
   public Bay {
     Objects.requireNonNull(bay, "bay");

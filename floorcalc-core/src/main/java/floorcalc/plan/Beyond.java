@@ -2,6 +2,7 @@ package floorcalc.plan;
 
 import floorcalc.measure.Length;
 import floorcalc.transitions.EdgeType;
+import java.io.Serializable;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,7 +16,7 @@ import java.util.Optional;
  * @param aboveSubfloor how high it is above the bare subfloor on this side, from which the difference follows once the layers of
  *     this floor are known; empty if {@code higherBy} says it; not null
  */
-public record Beyond(String finish, Length higherBy, Optional<Length> aboveSubfloor) {
+public record Beyond(String finish, Length higherBy, Optional<Length> aboveSubfloor) implements Serializable {
   /** The finish of a floor that goes on beyond the door with the same boards. */
   public static final String SAME_FLOOR = "same floor";
   /** The finish of a step: stairs, or a step down to another room. */
@@ -71,5 +72,17 @@ public record Beyond(String finish, Length higherBy, Optional<Length> aboveSubfl
       case FIXED_EDGE -> EdgeType.FIXED_EDGE;
       default -> EdgeType.OTHER_FINISH;
     };
+  }
+
+  private Object writeReplace() {
+    return new Form(finish, higherBy, aboveSubfloor.orElse(null));
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String finish, Length higherBy, Length aboveSubfloor) implements Serializable {
+
+    private Object readResolve() {
+      return new Beyond(finish, higherBy, Optional.ofNullable(aboveSubfloor));
+    }
   }
 }

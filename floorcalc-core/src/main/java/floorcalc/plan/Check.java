@@ -3,6 +3,7 @@ package floorcalc.plan;
 import floorcalc.working.Judgement;
 import floorcalc.working.Outcome;
 import floorcalc.working.Source;
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -11,7 +12,7 @@ import java.util.Objects;
  * @param room the name of the room whose site was judged, not null, empty if it is the laid floor that was
  * @param judgement what was judged, found and allowed, what it came to, and what to do; not null
  */
-public record Check(String room, Judgement judgement) {
+public record Check(String room, Judgement judgement) implements Serializable {
   /** Checks that no part is null. */
   public Check {
     Objects.requireNonNull(room, "room");

@@ -1,6 +1,7 @@
 package floorcalc.plan;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -12,7 +13,7 @@ import java.util.Objects;
  * @param found what the floor has, not null
  * @param because why it could not be kept, not null
  */
-public record Compromise(String rule, String where, Length required, Length found, String because) {
+public record Compromise(String rule, String where, Length required, Length found, String because) implements Serializable {
   /** Checks that no part is null. */
   public Compromise {
     Objects.requireNonNull(rule, "rule");

@@ -1,6 +1,7 @@
 package floorcalc.plan;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -12,7 +13,7 @@ import java.util.Objects;
  * @param acrossFrom the rectangle's edge at low y, measured from the board's edge that faces the starting wall; not null
  * @param acrossTo the rectangle's edge at high y, measured likewise; not null
  */
-public record Cut(int board, Length alongFrom, Length alongTo, Length acrossFrom, Length acrossTo) {
+public record Cut(int board, Length alongFrom, Length alongTo, Length acrossFrom, Length acrossTo) implements Serializable {
   /** Checks that no part is null. */
   public Cut {
     Objects.requireNonNull(alongFrom, "alongFrom");

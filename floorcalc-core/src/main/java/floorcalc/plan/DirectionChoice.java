@@ -64,4 +64,9 @@ public final class DirectionChoice implements Serializable {
   public String toString() {
     return direction == null ? name : direction.toString();
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return direction != null ? of(direction) : name.equals(FEWEST_BOARDS.name) ? FEWEST_BOARDS : LONGEST_WALL;
+  }
 }

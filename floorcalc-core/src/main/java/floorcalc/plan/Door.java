@@ -4,6 +4,7 @@ import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import floorcalc.transitions.Casing;
 import floorcalc.transitions.FireRating;
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -21,7 +22,7 @@ import java.util.Optional;
  * @param fire whether it is a fire door, not null
  */
 public record Door(String name, Point from, Point to, String leadsTo, Beyond beyond, Casing casing, Optional<Length> leaf,
-    FireRating fire) {
+    FireRating fire) implements Serializable {
   /** Checks that no part is null and that the leaf is not below the subfloor. */
   public Door {
     Objects.requireNonNull(name, "name");
@@ -87,5 +88,18 @@ public record Door(String name, Point from, Point to, String leadsTo, Beyond bey
    */
   public Length width() {
     return from.distanceTo(to);
+  }
+
+  private Object writeReplace() {
+    return new Form(name, from, to, leadsTo, beyond, casing, leaf.orElse(null), fire);
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String name, Point from, Point to, String leadsTo, Beyond beyond, Casing casing, Length leaf,
+      FireRating fire) implements Serializable {
+
+    private Object readResolve() {
+      return new Door(name, from, to, leadsTo, beyond, casing, Optional.ofNullable(leaf), fire);
+    }
   }
 }

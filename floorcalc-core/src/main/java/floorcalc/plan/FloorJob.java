@@ -10,7 +10,9 @@ import floorcalc.materials.FloorGoods;
 import floorcalc.rows.RowWay;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleSet;
+import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,7 +21,9 @@ import java.util.Optional;
  * All that is known about a floor before it is planned: the goods, the rules, the choices, the rooms in laying order.
  * Immutable and thread-safe.
  */
-public final class FloorJob {
+public final class FloorJob implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   private final String title;
   private final BoardGoods board;
   private final LayingRules rules;
@@ -31,6 +35,7 @@ public final class FloorJob {
   private final ThroughBreaks throughBreaks;
   private final FloorGoods goods;
   private final MeasuredBoards measured;
+  @SuppressWarnings("serial")
   private final List<Room> rooms;
 
   private FloorJob(Builder builder) {
@@ -373,5 +378,28 @@ public final class FloorJob {
     public FloorJob build() {
       return new FloorJob(this);
     }
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    Builder builder = of(title, board).rules(rules).direction(direction).offcuts(offcuts).effort(effort).rowWay(rowWay).pattern(pattern)
+        .throughBreaks(throughBreaks).goods(goods);
+    rooms.forEach(builder::room);
+    return (measured == null ? builder : builder.measuredBoards(measured)).build();
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof FloorJob other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return Arrays.asList(title, board, rules, direction, offcuts, effort, rowWay, pattern,
+        throughBreaks, goods, measured, rooms);
   }
 }

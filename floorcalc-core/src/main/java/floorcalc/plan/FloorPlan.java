@@ -3,6 +3,7 @@ package floorcalc.plan;
 import floorcalc.materials.WasteLedger;
 import floorcalc.working.Finding;
 import floorcalc.working.Worked;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -42,7 +43,7 @@ public record FloorPlan(
     List<String> cautions,
     List<Worked> working,
     Optional<PlanFigures> figures,
-    List<RoomBreak> breaks) {
+    List<RoomBreak> breaks) implements Serializable {
   /** Checks that no part is null and copies the lists given. */
   public FloorPlan {
     Objects.requireNonNull(title, "title");
@@ -147,5 +148,22 @@ public record FloorPlan(
     allWorking.addAll(worked);
     return new FloorPlan(title, bays, boards, order, ledger, materials, profiles, allChecks, compromises, allFindings,
         cautions, allWorking, figures, breaks);
+  }
+
+  private Object writeReplace() {
+    return new Form(title, bays, boards, order, ledger, materials, profiles, checks, compromises, findings, cautions,
+        working, figures.orElse(null), breaks);
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String title, List<Bay> bays, List<OpenedBoard> boards, Order order, WasteLedger ledger,
+      List<MaterialLine> materials, List<Profile> profiles, List<Check> checks, List<Compromise> compromises,
+      List<Finding> findings, List<String> cautions, List<Worked> working, PlanFigures figures,
+      List<RoomBreak> breaks) implements Serializable {
+
+    private Object readResolve() {
+      return new FloorPlan(title, bays, boards, order, ledger, materials, profiles, checks, compromises, findings, cautions,
+          working, Optional.ofNullable(figures), breaks);
+    }
   }
 }

@@ -1,6 +1,7 @@
 package floorcalc.plan;
 
 import floorcalc.outline.Ring;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 
@@ -14,7 +15,8 @@ import java.util.Objects;
  * @param holes holes in it, in room coordinates; not null
  * @param from the part of the board that it is cut from, not null
  */
-public record LaidPiece(String piece, int run, PieceKind kind, Ring outline, List<Ring> holes, Cut from) {
+public record LaidPiece(String piece, int run, PieceKind kind, Ring outline, List<Ring> holes, Cut from)
+    implements Serializable {
   /** Checks that no part is null and copies the lists given. */
   public LaidPiece {
     Objects.requireNonNull(piece, "piece");

@@ -1,6 +1,7 @@
 package floorcalc.plan;
 
 import floorcalc.working.Step;
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
@@ -14,7 +15,8 @@ import java.util.Objects;
  * @param unit the unit of the quantity, such as {@code "pack"}; not null
  * @param working how the quantity was worked out, not null
  */
-public record MaterialLine(String item, String net, BigDecimal quantity, String unit, List<Step> working) {
+public record MaterialLine(String item, String net, BigDecimal quantity, String unit, List<Step> working)
+    implements Serializable {
   /** Checks that no part is null and copies the lists given. */
   public MaterialLine {
     Objects.requireNonNull(item, "item");

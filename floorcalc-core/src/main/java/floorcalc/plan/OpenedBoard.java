@@ -1,6 +1,7 @@
 package floorcalc.plan;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -10,7 +11,7 @@ import java.util.Objects;
  * @param length its length, not null
  * @param openedInRow the bay and row in which it is first cut or laid, such as {@code "study-1.1"}; not null
  */
-public record OpenedBoard(int board, Length length, String openedInRow) {
+public record OpenedBoard(int board, Length length, String openedInRow) implements Serializable {
   /** Checks that no part is null. */
   public OpenedBoard {
     Objects.requireNonNull(length, "length");

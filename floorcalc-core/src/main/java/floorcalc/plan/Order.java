@@ -1,5 +1,7 @@
 package floorcalc.plan;
 
+import java.io.Serializable;
+
 /**
  * What to order, and how good that is.
  *
@@ -10,7 +12,8 @@ package floorcalc.plan;
  * @param boardsInPacks the boards in these packs
  * @param packsAtLeast packs that no plan with the same rows and rules can do without, a true lower bound; 0 if nothing is known
  */
-public record Order(int boardsUsed, int boardsAtLeast, int spare, int packs, int boardsInPacks, int packsAtLeast) {
+public record Order(int boardsUsed, int boardsAtLeast, int spare, int packs, int boardsInPacks, int packsAtLeast)
+    implements Serializable {
   /**
    * Makes an order of which nothing is known about the least packs.
    *

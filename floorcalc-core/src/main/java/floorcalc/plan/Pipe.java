@@ -2,6 +2,7 @@ package floorcalc.plan;
 
 import floorcalc.measure.Length;
 import floorcalc.outline.Point;
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -10,7 +11,7 @@ import java.util.Objects;
  * @param at its middle, not null
  * @param diameter its outer diameter, not null, more than zero
  */
-public record Pipe(Point at, Length diameter) {
+public record Pipe(Point at, Length diameter) implements Serializable {
   /** Checks that no part is null and that the diameter is more than zero. */
   public Pipe {
     Objects.requireNonNull(at, "at");

@@ -1,6 +1,7 @@
 package floorcalc.plan;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -19,7 +20,8 @@ import java.util.Optional;
  * @param longestLeftover the longest offcut of full width that is left of the boards used, zero if there is none; boards that
  *     stay whole are not counted; not null
  */
-public record PlanFigures(Optional<Length> smallestOffset, int inLine, int stairs, int cuts, Length longestLeftover) {
+public record PlanFigures(Optional<Length> smallestOffset, int inLine, int stairs, int cuts, Length longestLeftover)
+    implements Serializable {
   /** Checks that no part is null. */
   public PlanFigures {
     Objects.requireNonNull(smallestOffset, "smallestOffset");
@@ -60,5 +62,18 @@ public record PlanFigures(Optional<Length> smallestOffset, int inLine, int stair
       return Boolean.compare(smallestOffset.isPresent(), other.smallestOffset.isPresent());
     }
     return other.smallestOffset.get().compareTo(smallestOffset.get());
+  }
+
+  private Object writeReplace() {
+    return new Form(smallestOffset.orElse(null), inLine, stairs, cuts, longestLeftover);
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(Length smallestOffset, int inLine, int stairs, int cuts,
+      Length longestLeftover) implements Serializable {
+
+    private Object readResolve() {
+      return new PlanFigures(Optional.ofNullable(smallestOffset), inLine, stairs, cuts, longestLeftover);
+    }
   }
 }

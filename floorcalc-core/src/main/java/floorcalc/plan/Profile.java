@@ -2,6 +2,7 @@ package floorcalc.plan;
 
 import floorcalc.measure.Length;
 import floorcalc.outline.Point;
+import java.io.Serializable;
 import java.util.Locale;
 import java.util.Objects;
 
@@ -14,7 +15,7 @@ import java.util.Objects;
  * @param length its length, not null
  * @param because why it is there, not null
  */
-public record Profile(String kind, Point from, Point to, Length length, String because) {
+public record Profile(String kind, Point from, Point to, Length length, String because) implements Serializable {
   /** Checks that no part is null. */
   public Profile {
     Objects.requireNonNull(kind, "kind");

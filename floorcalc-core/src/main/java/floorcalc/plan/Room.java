@@ -8,6 +8,7 @@ import floorcalc.outline.survey.SurveyReport;
 import floorcalc.site.SiteReadings;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -30,7 +31,7 @@ import java.util.stream.Collectors;
  */
 public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pipes, Subfloor subfloor, SiteReadings site,
     Optional<Calculated<SurveyReport>> survey, List<Opening> openings, Optional<List<ExpansionBreak>> breaks,
-    RoomUse use) {
+    RoomUse use) implements Serializable {
   /** Checks that no part is null and that the name is not blank. */
   public Room {
     if (Objects.requireNonNull(name, "name").isBlank()) {
@@ -151,5 +152,20 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    */
   public Room withUse(RoomUse other) {
     return new Room(name, outline, doors, pipes, subfloor, site, survey, openings, breaks, other);
+  }
+
+  private Object writeReplace() {
+    return new Form(name, outline, doors, pipes, subfloor, site, survey.orElse(null), openings, breaks.orElse(null), use);
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String name, Outline outline, List<Door> doors, List<Pipe> pipes, Subfloor subfloor, SiteReadings site,
+      Calculated<SurveyReport> survey, List<Opening> openings, List<ExpansionBreak> breaks,
+      RoomUse use) implements Serializable {
+
+    private Object readResolve() {
+      return new Room(name, outline, doors, pipes, subfloor, site, Optional.ofNullable(survey), openings,
+          Optional.ofNullable(breaks), use);
+    }
   }
 }

@@ -2,6 +2,7 @@ package floorcalc.plan;
 
 import floorcalc.bays.ExpansionBreak;
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -11,7 +12,7 @@ import java.util.Objects;
  * @param line where it lies and what asks for it, not null
  * @param gap the width of its gap in all, half of it on either side of the line; not null, not negative
  */
-public record RoomBreak(String room, ExpansionBreak line, Length gap) {
+public record RoomBreak(String room, ExpansionBreak line, Length gap) implements Serializable {
   /** Checks that no part is null and that the gap is not negative. */
   public RoomBreak {
     Objects.requireNonNull(room, "room");

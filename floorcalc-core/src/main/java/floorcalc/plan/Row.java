@@ -1,6 +1,7 @@
 package floorcalc.plan;
 
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 
@@ -11,7 +12,7 @@ import java.util.Objects;
  * @param coverWidth what the row shows: the width of its widest piece, not null
  * @param pieces its pieces from low x to high x in the frame of the bay, run by run; not null
  */
-public record Row(int row, Length coverWidth, List<LaidPiece> pieces) {
+public record Row(int row, Length coverWidth, List<LaidPiece> pieces) implements Serializable {
   /** Checks that no part is null and copies the lists given. */
   public Row {
     Objects.requireNonNull(coverWidth, "coverWidth");

@@ -200,4 +200,17 @@ public final class LayingRules implements Serializable {
   public String toString() {
     return name + values.values().stream().map(value -> "\n  " + value).collect(Collectors.joining());
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    Map<RuleKey<?>, RuleValue<?>> read = new LinkedHashMap<>();
+    for (RuleKey<?> key : KEYS) {
+      RuleValue<?> value = Objects.requireNonNull(values.get(key), key.name());
+      if (!value.key().equals(key)) {
+        throw new IllegalArgumentException("the value of rule " + key + " is one of rule " + value.key());
+      }
+      read.put(key, value);
+    }
+    return new LayingRules(Objects.requireNonNull(name, "name"), read);
+  }
 }

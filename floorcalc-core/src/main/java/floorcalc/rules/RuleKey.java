@@ -114,4 +114,9 @@ public final class RuleKey<T> implements Serializable {
   public String toString() {
     return name;
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return LayingRules.key(name);
+  }
 }

@@ -3,6 +3,7 @@ package floorcalc.site;
 import floorcalc.flatness.Profile;
 import floorcalc.flatness.ProfilePoint;
 import floorcalc.measure.Length;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -14,7 +15,7 @@ import java.util.Objects;
  * @param name what the line is called, such as {@code "A"}; not null, not blank
  * @param readings place and height of each, in the order of the line; not null
  */
-public record HeightLine(String name, List<ProfilePoint> readings) {
+public record HeightLine(String name, List<ProfilePoint> readings) implements Serializable {
   /** Checks that the name is not blank and copies the list. */
   public HeightLine {
     if (Objects.requireNonNull(name, "name").isBlank()) {

@@ -12,25 +12,33 @@ import floorcalc.moisture.MoistureLimits;
 import floorcalc.moisture.MoistureReading;
 import floorcalc.moisture.Percent;
 import floorcalc.movement.Pinning;
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 
 /** The parts of {@link SiteReadings}; null where nothing was given. Filled before it is handed over, never changed after. */
-final class SiteParts {
+final class SiteParts implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /** How the packs were kept. */
   enum Packs { CLOSED, OPENED, NOT_STATED }
 
   AirClimate air;
   AirClimate driest;
   AirClimate dampest;
+  @SuppressWarnings("serial")
   List<MoistureReading> subfloorMoisture = List.of();
+  @SuppressWarnings("serial")
   List<Percent> boardMoisture = List.of();
   BigDecimal days;
   Packs packs = Packs.NOT_STATED;
   Heating heating = Heating.NOT_STATED;
+  @SuppressWarnings("serial")
   List<HeightLine> lines = List.of();
+  @SuppressWarnings("serial")
   List<SpotLevel> heights = List.of();
+  @SuppressWarnings("serial")
   List<GapReading> gaps = List.of();
   Length trimCover;
   /** Null if nobody looked. */

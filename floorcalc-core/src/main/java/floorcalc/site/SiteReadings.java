@@ -14,6 +14,7 @@ import floorcalc.moisture.MoistureLimits;
 import floorcalc.moisture.MoistureReading;
 import floorcalc.moisture.Percent;
 import floorcalc.movement.Pinning;
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
@@ -28,7 +29,9 @@ import java.util.function.Consumer;
  * the room. Where no limits are chosen, common practice judges the air and the flatness, and readings of the subfloor are held against
  * the first set that has a limit for their method, see {@link floorcalc.moisture.SubfloorMoisture}.
  */
-public final class SiteReadings {
+public final class SiteReadings implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /** Nothing was read. */
   public static final SiteReadings NONE = new SiteReadings(new SiteParts());
 
@@ -333,5 +336,24 @@ public final class SiteReadings {
         + parts.gaps.size();
     return parts.subfloorMoisture.size() + parts.boardMoisture.size() + " readings of moisture, " + heights
         + " of heights and gaps";
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    SiteReadings read = NONE.withSubfloorMoisture(parts.subfloorMoisture).withBoardMoisture(parts.boardMoisture).withHeating(parts.heating)
+        .withLines(parts.lines).withHeights(parts.heights).withStraightedge(parts.gaps).withFlatness(parts.flatness)
+        .withAirLimits(parts.airLimits);
+    read = parts.air == null ? read : read.withAir(parts.air);
+    read = parts.driest == null && parts.dampest == null ? read : read.withSeasons(parts.driest, parts.dampest);
+    read = parts.days == null ? read : read.withDaysInRoom(parts.days);
+    read = switch (parts.packs) {
+      case CLOSED -> read.withPacksClosed();
+      case OPENED -> read.withPacksOpened();
+      case NOT_STATED -> read;
+    };
+    read = parts.trimCover == null ? read : read.withTrimCover(parts.trimCover);
+    read = parts.pinning == null ? read : read.withPinning(parts.pinning);
+    read = parts.subfloorLimits == null ? read : read.withSubfloorLimits(parts.subfloorLimits);
+    return parts.boardLimits == null ? read : read.withBoardLimits(parts.boardLimits);
   }
 }

@@ -1,5 +1,7 @@
 package floorcalc.working;
 
+import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
@@ -9,9 +11,14 @@ import java.util.stream.Collectors;
  *
  * @param <T> the type of the result
  */
-public final class Calculated<T> {
+public final class Calculated<T> implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  @SuppressWarnings("serial")
   private final T value;
+  @SuppressWarnings("serial")
   private final List<Step> steps;
+  @SuppressWarnings("serial")
   private final List<Finding> findings;
 
   private Calculated(T value, List<Step> steps, List<Finding> findings) {
@@ -79,5 +86,24 @@ public final class Calculated<T> {
    */
   public String explain() {
     return steps.stream().map(Step::explain).collect(Collectors.joining("\n"));
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return new Calculated<>(value, steps, findings);
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof Calculated<?> other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return Arrays.asList(value, steps, findings);
   }
 }

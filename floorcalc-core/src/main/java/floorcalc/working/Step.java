@@ -1,5 +1,6 @@
 package floorcalc.working;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 
@@ -13,7 +14,8 @@ import java.util.Objects;
  * @param result the result with its unit, not null
  * @param source where the formula comes from, not null
  */
-public record Step(String id, String question, String formula, List<Term> terms, Object result, Source source) {
+public record Step(String id, String question, String formula, List<Term> terms, Object result, Source source)
+    implements Serializable {
 
   /** Checks that no part is null and copies the list. */
   public Step {

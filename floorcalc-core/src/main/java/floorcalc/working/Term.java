@@ -1,5 +1,6 @@
 package floorcalc.working;
 
+import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -10,7 +11,7 @@ import java.util.Objects;
  * @param value the value with its unit: a {@code Length}, an {@code Area}, a whole number, a decimal or a text; not null
  * @param source where the value comes from, not null
  */
-public record Term(String symbol, String meaning, Object value, Source source) {
+public record Term(String symbol, String meaning, Object value, Source source) implements Serializable {
 
   /** Checks that no part is null. */
   public Term {

@@ -1,5 +1,6 @@
 package floorcalc.working;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 
@@ -9,7 +10,7 @@ import java.util.Objects;
  * @param about what it is about, such as {@code "study-1: rows"}; not null
  * @param steps its steps in order, not null
  */
-public record Worked(String about, List<Step> steps) {
+public record Worked(String about, List<Step> steps) implements Serializable {
   /** Checks that no part is null and copies the list. */
   public Worked {
     Objects.requireNonNull(about, "about");

@@ -1,6 +1,5 @@
 package floorcalc.outline.network;
 
-import java.io.Serializable;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
@@ -15,7 +14,7 @@ import java.util.OptionalDouble;
  *     if they say it as well without it
  */
 public record AdjustedObservation(Observation observation, double adjusted, double residual, double deviation,
-    double redundancy) implements Serializable {
+    double redundancy) {
   /**
    * How many of its own standard deviations a slip must move what the others control, so that four of five such slips are
    * seen where one of a thousand sound observations is taken for one (Baarda 1968, from memory).

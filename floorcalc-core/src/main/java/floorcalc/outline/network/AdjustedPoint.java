@@ -1,6 +1,5 @@
 package floorcalc.outline.network;
 
-import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -14,8 +13,7 @@ import java.util.Objects;
  * @param deviationY standard deviation of y, not negative, zero if it is held
  * @param covariance covariance of x and y
  */
-public record AdjustedPoint(String name, double x, double y, double deviationX, double deviationY, double covariance)
-    implements Serializable {
+public record AdjustedPoint(String name, double x, double y, double deviationX, double deviationY, double covariance) {
   /** Checks that it has a name. */
   public AdjustedPoint {
     Objects.requireNonNull(name, "name");

@@ -1,16 +1,11 @@
 package floorcalc.outline.network;
 
-import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 
 /** A network after its adjustment. Immutable and thread-safe. */
-public final class Adjustment implements Serializable {
-  private static final long serialVersionUID = 1L;
-
-  @SuppressWarnings("serial")
+public final class Adjustment {
   private final List<AdjustedPoint> points;
-  @SuppressWarnings("serial")
   private final List<AdjustedObservation> observations;
   private final int redundancy;
   private final double squares;

@@ -1,6 +1,7 @@
 package floorcalc.outline.network;
 
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -101,5 +102,24 @@ public final class Network implements Serializable {
    */
   public Adjustment adjust() {
     return new LeastSquares(points, new Equations(observations, index())).adjust();
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return of(points, observations);
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof Network other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return Arrays.asList(points, observations);
   }
 }

@@ -184,4 +184,10 @@ public final class Observation implements Serializable {
   public String toString() {
     return name() + ": " + value + " +- " + deviation;
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return kind == Kind.DISTANCE ? distance(at, to, value, deviation) : new Observation(Objects.requireNonNull(kind, "kind"), at, from, to,
+        value, deviation);
+  }
 }

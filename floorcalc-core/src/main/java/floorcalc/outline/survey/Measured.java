@@ -1,7 +1,6 @@
 package floorcalc.outline.survey;
 
 import floorcalc.outline.network.AdjustedObservation;
-import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -12,7 +11,7 @@ import java.util.Objects;
  * @param to of a wall or a tie the corner at the other end, of a turn the same corner, from 1
  * @param result what came of it: millimetres, of a turn degrees; not null
  */
-public record Measured(Kind kind, int from, int to, AdjustedObservation result) implements Serializable {
+public record Measured(Kind kind, int from, int to, AdjustedObservation result) {
 
   /** What can be measured. */
   public enum Kind {

@@ -2,7 +2,6 @@ package floorcalc.outline.survey;
 
 import floorcalc.working.Source;
 import floorcalc.working.Standing;
-import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -10,7 +9,7 @@ import java.util.List;
  *
  * @param oneOf the measurements under suspicion, the most likely first, not empty
  */
-public record Misfit(List<Suspect> oneOf) implements Serializable {
+public record Misfit(List<Suspect> oneOf) {
   /**
    * Beyond this normalised residual a measurement does not fit: of a thousand sound ones about one lies beyond. The two-sided
    * 99.9 % point of the normal distribution, as used for tests of single observations (Baarda 1968, from memory).

@@ -207,4 +207,9 @@ public final class Survey implements Serializable {
   public String toString() {
     return "survey of " + walls.size() + " walls, " + ties.size() + " ties, " + offsets.size() + " offsets";
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return of(walls).withCorners(corners).withTies(ties).withOffsets(offsets).withUncertainty(uncertainty);
+  }
 }

@@ -3,6 +3,7 @@ package floorcalc.outline.survey;
 import floorcalc.outline.Outline;
 import floorcalc.working.Calculated;
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,15 +19,12 @@ public final class SurveyReport implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final Survey survey;
-  @SuppressWarnings("serial")
-  private final List<Outline> shapes;
-  private final SurveyedRoom room;
-  @SuppressWarnings("serial")
-  private final List<Misfit> misfits;
-  @SuppressWarnings("serial")
-  private final List<ToMeasure> toMeasure;
-  private final AreaRange areas;
-  private final Traverse walk;
+  private final transient List<Outline> shapes;
+  private final transient SurveyedRoom room;
+  private final transient List<Misfit> misfits;
+  private final transient List<ToMeasure> toMeasure;
+  private final transient AreaRange areas;
+  private final transient Traverse walk;
 
   SurveyReport(Survey survey, List<Outline> shapes, SurveyedRoom room, List<Misfit> misfits, List<ToMeasure> toMeasure,
       AreaRange areas, Traverse walk) {
@@ -125,5 +123,24 @@ public final class SurveyReport implements Serializable {
    */
   public Optional<Traverse> walk() {
     return Optional.ofNullable(walk);
+  }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return of(survey).value();
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof SurveyReport other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  private List<Object> parts() {
+    return Arrays.asList(survey);
   }
 }

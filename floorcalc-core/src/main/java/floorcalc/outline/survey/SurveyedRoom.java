@@ -6,7 +6,6 @@ import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import floorcalc.outline.network.Adjustment;
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -17,20 +16,16 @@ import java.util.OptionalDouble;
  * A room as its measurements make it, and how sure it is. Corner 1 is the origin and wall 1 runs along x. Immutable and
  * thread-safe.
  */
-public final class SurveyedRoom implements Serializable {
+public final class SurveyedRoom {
   /** How far the straight pieces that stand for an arc are from it at most. */
   public static final Length ARC_WITHIN = Length.ofNanometres(500_000);
 
   /** A corner within this many degrees of a right angle is meant to be one. */
   private static final double MEANT_SQUARE = 10;
 
-  private static final long serialVersionUID = 1L;
-
   private final Survey survey;
-  @SuppressWarnings("serial")
   private final List<Point> corners;
   private final Outline outline;
-  @SuppressWarnings("serial")
   private final List<Measured> measurements;
   private final Adjustment fixed;
   private final Adjustment free;

@@ -1,6 +1,5 @@
 package floorcalc.outline.survey;
 
-import java.io.Serializable;
 import java.util.Objects;
 
 /**
@@ -11,7 +10,7 @@ import java.util.Objects;
  * @param expectedDeviation the standard deviation of that
  * @param slip what may have happened, such as {@code "read 100 mm too much"}; empty if no usual slip fits; not null
  */
-public record Suspect(Measured measured, double expected, double expectedDeviation, String slip) implements Serializable {
+public record Suspect(Measured measured, double expected, double expectedDeviation, String slip) {
   /** Checks that no part is null. */
   public Suspect {
     Objects.requireNonNull(measured, "measured");

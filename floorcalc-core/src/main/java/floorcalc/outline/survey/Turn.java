@@ -96,4 +96,13 @@ public final class Turn implements Serializable {
       case UNKNOWN -> "unknown";
     };
   }
+
+  /** What was read is made anew, so that it keeps every check. */
+  private Object readResolve() {
+    return Double.isNaN(degrees) ? switch (side) {
+      case LEFT -> LEFT;
+      case RIGHT -> RIGHT;
+      case UNKNOWN -> UNKNOWN;
+    } : ofDegrees(degrees);
+  }
 }
