@@ -14,6 +14,7 @@ import java.util.function.ToIntBiFunction;
  * @param offsetAsked the least joint offset that was asked for, not null; what the floor keeps is in {@link #figures()}
  * @param packsMore how many packs it takes more than the way with the fewest, not negative
  * @param plan the plan, audited, with its figures; not null
+ * @since 0.1
  */
 public record Alternative(Length offsetAsked, int packsMore, FloorPlan plan) {
   /** Less is better. */

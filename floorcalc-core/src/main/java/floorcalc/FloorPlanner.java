@@ -26,6 +26,8 @@ import java.util.List;
  * FloorPlan plan = FloorPlanner.plan(FloorJob.of("Study floor", boards).room(study).build());
  * }</pre>
  * Stateless and thread-safe. The same job gives the same plan on every machine.
+ *
+ * @since 0.1
  */
 public final class FloorPlanner {
   private FloorPlanner() {}

@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 /**
  * Thrown when the audit does not pass a plan that this library made: a fault of the library, never of the job. The plan
  * does not leave the library.
+ *
+ * @since 0.1
  */
 public final class UnsoundPlanException extends IllegalStateException {
   private static final long serialVersionUID = 1L;

@@ -7,6 +7,8 @@ import java.util.List;
 
 /**
  * What an audit found: every promise that the plan breaks, and how much was looked at. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class AuditReport {
   private final List<Finding> breaches;

@@ -25,6 +25,8 @@ import java.util.Objects;
  * AuditReport report = PlanAudit.of(job, plan);
  * System.out.println(report.summary());   // clean: 1 bay, 2 rows, 2 pieces, 2 boards and 0 end joints checked
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class PlanAudit {
   private PlanAudit() {

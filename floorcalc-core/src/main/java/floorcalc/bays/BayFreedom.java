@@ -31,6 +31,8 @@ import java.util.Objects;
  * Both limits are common practice without a source. Their reason: NF DTU 51.11 (2009) clause 8.2 sizes gaps at 1.5 mm per metre of
  * floor. A reach of 500 mm then moves by 0.75 mm and one of 1000 mm by 1.5 mm, which a gap of 8 mm or more covers many times over.
  * A bay without inner corners and voids is always free. Sizes are held against the limits to within a micrometre.
+ *
+ * @since 0.1
  */
 public final class BayFreedom {
   private static final Source RATE_SOURCE = new Source("NF DTU 51.11 P1-1", "AFNOR", 2009, "clause 8.2",

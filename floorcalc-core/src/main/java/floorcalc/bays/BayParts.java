@@ -9,6 +9,8 @@ import java.util.Objects;
 /**
  * A room parted at the middle lines of its expansion breaks. Each part less its expansion gap is a bay. Immutable and
  * thread-safe.
+ *
+ * @since 0.1
  */
 public final class BayParts {
   private final Outline room;

@@ -11,6 +11,8 @@ import java.util.Objects;
 /**
  * Where a room is split so that each bay is free to move and no longer or wider than it may be, with the least length of profiles.
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class BaySplit {
   private final Outline room;

@@ -13,9 +13,14 @@ import java.util.Objects;
  * @param to the other end, not the same as the first; not null
  * @param reason what asks for it, not null
  * @param because what asks for it, in a sentence with the corner or limit and what it measures; not null
+ * @since 0.1
  */
 public record ExpansionBreak(Point from, Point to, Reason reason, String because) implements Serializable {
-  /** What asks for a break. */
+  /**
+   * What asks for a break.
+   *
+   * @since 0.1
+   */
   public enum Reason {
     /** A doorway, where the rules ask for a break. */
     DOORWAY,

@@ -11,9 +11,14 @@ import java.util.Objects;
  * @param at the inner corner, or the lowest corner of the void (of equally low ones the leftmost), not null
  * @param size how deep the corner lies inside the line across its recess, or the smaller width of the void; not negative, not null
  * @param closing how much of the gap beside it is taken when the floor shrinks by 1.5 mm per metre towards its far end; not null
+ * @since 0.1
  */
 public record Obstacle(Kind kind, Point at, Length size, Length closing) {
-  /** What stands in the way. */
+  /**
+   * What stands in the way.
+   *
+   * @since 0.1
+   */
   public enum Kind {
     /** An inner corner of the walls. */
     INNER_CORNER,

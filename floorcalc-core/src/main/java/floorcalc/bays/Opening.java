@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param name its name, not null
  * @param from one side of the opening, on a wall; not null
  * @param to the other side, on a wall; not null
+ * @since 0.1
  */
 public record Opening(String name, Point from, Point to) implements Serializable {
   /** Checks that no part is null and that the sides differ. */

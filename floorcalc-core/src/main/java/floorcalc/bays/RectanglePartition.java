@@ -22,6 +22,8 @@ import java.util.Objects;
  * <p>
  * It is a check on {@link BaySplit}: where no recess, void or run is let pass, every bay is a rectangle, and there are at least so
  * many. Fewest bays and least length of breaks need not go together.
+ *
+ * @since 0.1
  */
 public final class RectanglePartition {
   private static final Source FORMULA = new Source("Graph-theoretic solutions to computational geometry problems", "D. Eppstein", 2009,

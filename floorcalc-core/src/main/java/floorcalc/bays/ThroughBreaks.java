@@ -1,6 +1,10 @@
 package floorcalc.bays;
 
-/** How the rows of the bays of one room lie to each other. */
+/**
+ * How the rows of the bays of one room lie to each other.
+ *
+ * @since 0.1
+ */
 public enum ThroughBreaks {
   /** Each bay has the first row that suits it best. */
   EACH_BAY_ITS_OWN,

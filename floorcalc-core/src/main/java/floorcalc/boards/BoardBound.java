@@ -32,6 +32,8 @@ import java.util.Optional;
  * the cheapest way to lay all runs at these prices, end pieces and joint offsets as the rules ask, rounded up, is a bound.
  * See {@code docs/boards.md}.</li>
  * </ol>
+ *
+ * @since 0.1
  */
 public final class BoardBound {
   private static final int ROUNDS = 150;

@@ -13,6 +13,8 @@ import java.util.Optional;
 /**
  * The boards as they are sold: lengths, cover width, laid pitch, thickness, and what a pack holds, weighs and costs.
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class BoardGoods implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -1,6 +1,10 @@
 package floorcalc.boards;
 
-/** How a board is made. */
+/**
+ * How a board is made.
+ *
+ * @since 0.1
+ */
 public enum Construction {
   /** Layers glued across each other. */
   ENGINEERED,

@@ -19,6 +19,8 @@ import java.util.List;
  * one that opens the fewest boards is kept, the first where they are equal; boards of several lengths are cut the first way.
  * Last, boards of one length from which end and start pieces of full width alone are cut are paired anew, for fewer cuts and
  * then for a longer leftover, with no more boards.
+ *
+ * @since 0.1
  */
 public final class CuttingPlan {
   private final List<PieceWanted> pieces;

@@ -1,6 +1,10 @@
 package floorcalc.boards;
 
-/** Which edges of a piece meet a neighbouring row and must be factory edges, not sawn ones. */
+/**
+ * Which edges of a piece meet a neighbouring row and must be factory edges, not sawn ones.
+ *
+ * @since 0.1
+ */
 public enum Edges {
   /** Both edges face a gap and may be sawn. */
   NONE,

@@ -1,6 +1,10 @@
 package floorcalc.boards;
 
-/** Which ends of a piece meet the next board of the row and must be factory ends, not sawn ones. */
+/**
+ * Which ends of a piece meet the next board of the row and must be factory ends, not sawn ones.
+ *
+ * @since 0.1
+ */
 public enum Ends {
   /** Both ends face a gap and may be sawn. */
   NONE,

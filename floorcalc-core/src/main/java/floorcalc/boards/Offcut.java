@@ -7,6 +7,8 @@ import java.math.BigInteger;
 /**
  * A rectangle of a board that no piece has been cut from: along from the board's low end, across from its low edge.
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Offcut {
   private final int board;

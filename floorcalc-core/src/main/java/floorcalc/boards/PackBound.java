@@ -20,6 +20,8 @@ import java.util.List;
  * longer than the {@code u} longest. So if even these, each made longer by a saw kerf, do not reach the lengths of the rows, of
  * which each piece is made longer by a kerf too, more than {@code u} boards are taken; likewise by area, see
  * {@link BoardBound}. The boards kept spare must be in the packs beside them.
+ *
+ * @since 0.1
  */
 public final class PackBound {
   private final Stock stock;

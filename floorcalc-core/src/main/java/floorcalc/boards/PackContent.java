@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param length the length of these boards, not null, more than zero
  * @param perPack how many of them a pack holds, more than zero
+ * @since 0.1
  */
 public record PackContent(Length length, int perPack) implements Serializable {
   /** Checks that both parts are more than zero. */

@@ -8,6 +8,8 @@ import java.util.Objects;
  * <p>
  * Across the board a piece keeps its place in the row: an edge that meets the neighbouring row is then a factory edge
  * of its board.
+ *
+ * @since 0.1
  */
 public final class PieceWanted {
   private final int row;

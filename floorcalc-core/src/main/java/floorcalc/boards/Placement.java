@@ -10,5 +10,6 @@ import floorcalc.measure.Length;
  * @param alongTo the piece's end at high x, measured likewise; not null
  * @param acrossFrom the piece's edge at low y from the board's edge at low y, not null
  * @param acrossTo the piece's edge at high y, measured likewise; not null
+ * @since 0.1
  */
 public record Placement(int board, Length alongFrom, Length alongTo, Length acrossFrom, Length acrossTo) {}

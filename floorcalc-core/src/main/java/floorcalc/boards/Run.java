@@ -10,6 +10,8 @@ import java.util.List;
  * <p>
  * Places are distances along the row in the frame of a bay, in whole nanometres. A run knows which runs of the row
  * before it touches, and where, because end joints must keep their distance there.
+ *
+ * @since 0.1
  */
 public final class Run {
   private final int row;

@@ -14,6 +14,8 @@ import java.util.function.Predicate;
  * looking ahead, {@link #pattern} follows a fixed shift from row to row. A run that one board fills is laid in one piece by
  * habit: a joint less counts more than an offcut. None of them promises to beat another on every
  * floor; {@code floorcalc.FloorPlanner} lays by search and by habit and keeps the better floor.
+ *
+ * @since 0.1
  */
 public final class RunLayout {
   private final long[][] joints;

@@ -9,6 +9,7 @@ import java.util.Objects;
  * @param length the length of the stretch, not null, not negative
  * @param width the least width across of any piece that covers part of it, not null, more than zero
  * @param edges which factory edges every piece that covers part of it needs, not null
+ * @since 0.1
  */
 public record Stretch(Length length, Length width, Edges edges) {
   /** Checks that the sizes are not negative. */

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param upTo walls up to this length, itself among them; empty if there is no such bound; not null
  * @param most how far the wall's end may lie off the line that it should be on, itself allowed; not negative, not null
  * @param source whose limit it is, not null
+ * @since 0.1
  */
 public record AngleLimit(Length over, Optional<Length> upTo, Length most, Source source) {
   /**

@@ -22,6 +22,8 @@ import java.util.stream.Collectors;
  * The limit is a length, how far the end of the wall lies off the line square to the other wall, not an angle: see
  * {@link CornerSquareness#out()}. Angles and flatness are checked each for itself. A corner out of its limit is no hindrance to a plank
  * floor, whose rows are then cut to a taper; cabinets and skirtings suffer more.
+ *
+ * @since 0.1
  */
 public final class AngleSet {
   /** DIN 18202, Table 2, as quoted: from 3 mm over half a metre to 30 mm over more than 30 m. */

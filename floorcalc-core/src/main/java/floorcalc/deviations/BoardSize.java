@@ -1,6 +1,10 @@
 package floorcalc.deviations;
 
-/** A size of a board that a product standard speaks of. */
+/**
+ * A size of a board that a product standard speaks of.
+ *
+ * @since 0.1
+ */
 public enum BoardSize {
   /** From end to end. */
   LENGTH("length"),

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param over only wider boards, the bound itself not among them; empty if there is no such bound; not null
  * @param upTo boards up to this width, itself among them; empty if there is no such bound; not null
  * @param under only narrower boards, the bound itself not among them; empty if there is no such bound; not null
+ * @since 0.1
  */
 public record BoardWidths(Optional<Length> over, Optional<Length> upTo, Optional<Length> under) implements Serializable {
   /** Boards of any width. */

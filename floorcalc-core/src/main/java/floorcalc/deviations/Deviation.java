@@ -1,6 +1,10 @@
 package floorcalc.deviations;
 
-/** What may deviate: of boards as delivered, or of a laid floor. */
+/**
+ * What may deviate: of boards as delivered, or of a laid floor.
+ *
+ * @since 0.1
+ */
 public enum Deviation {
   /** Cover widths as measured; the deviation is the difference from the nominal width. */
   WIDTH("width", "width of the boards"),

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param utmostTimes how many times the limit no reading at all may exceed, 0 if nothing is said
  * @param condition what else it depends on, in words; not null, may be empty
  * @param source whose limit it is, not null
+ * @since 0.1
  */
 public record DeviationLimit(Deviation deviation, BoardWidths widths, Optional<Length> least, Optional<Length> most,
     Optional<BigDecimal> percentOfWidth, int meanOf, int beyondPercent, int utmostTimes, String condition, Source source)

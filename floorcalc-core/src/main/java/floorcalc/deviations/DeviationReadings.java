@@ -21,6 +21,8 @@ import java.util.Optional;
  * }</pre>
  * Of width, thickness and length the readings are sizes; of everything else they are the deviation itself, without a sign. Joints are
  * given in the order in which they lie beside each other.
+ *
+ * @since 0.1
  */
 public final class DeviationReadings implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -19,6 +19,8 @@ import java.util.stream.Collectors;
  *     .with(Deviation.JOINT, List.of(Length.parse("0.4 mm"), Length.parse("1.9 mm")));
  * DeviationSet.named("NF DTU 51.1").judge(joints).value();   // at most 1.8 mm at 90 mm: not met
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class DeviationSet implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -1,6 +1,10 @@
 package floorcalc.deviations;
 
-/** How a floor is found to be out of level: between which of its readings. */
+/**
+ * How a floor is found to be out of level: between which of its readings.
+ *
+ * @since 0.1
+ */
 public enum LevelMeasure {
   /** Between the two ends of a line of readings across the floor. */
   ENDS_OF_LINE("between the ends of a line across"),

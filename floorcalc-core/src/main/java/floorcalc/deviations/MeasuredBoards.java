@@ -19,6 +19,7 @@ import java.util.Objects;
  *
  * @param readings what was measured, beside the nominal sizes; not null
  * @param permitted what they may deviate, not null
+ * @since 0.1
  */
 public record MeasuredBoards(DeviationReadings readings, DeviationSet permitted) implements Serializable {
   /** A mean width that is nearer to the nominal one than this needs no word: a tenth of a millimetre makes 2 mm in 20 rows. */

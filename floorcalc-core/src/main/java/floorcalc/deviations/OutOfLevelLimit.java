@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param most how much at most; where {@code perMetre} is there too the lesser of both holds; empty if there is none; not null
  * @param rule how long the rule is, under which it is measured; empty for every other measure; not null
  * @param source whose limit it is, not null
+ * @since 0.1
  */
 public record OutOfLevelLimit(LevelMeasure measure, Length over, Optional<Length> upTo, Optional<Length> perMetre, Optional<Length> most,
     Optional<Length> rule, Source source) {

@@ -17,6 +17,8 @@ import java.util.stream.Collectors;
  * <p>
  * A floor can be flat and lean, and level and bumpy. Boards ask for flat; level matters to doors, cabinets and whoever walks there. The levels
  * are judged along the lines of readings across the floor, parallel to x and to y: readings at one y are a line, and readings at one x.
+ *
+ * @since 0.1
  */
 public final class OutOfLevelSet {
   private static final Length SIX_METRES = Length.ofMillimetres(6000);

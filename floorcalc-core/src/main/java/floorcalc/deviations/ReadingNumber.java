@@ -10,6 +10,7 @@ import java.util.Objects;
  *
  * @param readings how many for each area, at least 1
  * @param area the area, more than zero, not null
+ * @since 0.1
  */
 public record ReadingNumber(int readings, Area area) implements Serializable {
   /**

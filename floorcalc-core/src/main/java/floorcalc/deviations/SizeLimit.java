@@ -14,11 +14,16 @@ import java.util.Optional;
  * @param most the greatest size, itself allowed; empty if there is none; not null
  * @param force whether the standard asks for it or calls it usual, not null
  * @param source whose limit it is, not null
+ * @since 0.1
  */
 public record SizeLimit(BoardSize size, Optional<Length> least, boolean moreThan, Optional<Length> most, Force force,
     Source source) {
 
-  /** How much a size weighs. */
+  /**
+   * How much a size weighs.
+   *
+   * @since 0.1
+   */
   public enum Force {
     /** The standard is for boards of these sizes. */
     REQUIRED,

@@ -25,6 +25,8 @@ import java.util.stream.Collectors;
  * <pre>{@code
  * SizeSet.fitting(goods).judge(goods).findings();   // empty, or a note: check the goods' papers
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class SizeSet {
   /** EN 13226, solid parquet elements with groove and tongue, as quoted: at least 14 mm thick and 40 mm wide, more than 250 mm long. */

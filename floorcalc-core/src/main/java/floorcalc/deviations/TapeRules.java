@@ -17,6 +17,8 @@ import java.util.Optional;
  * <p>
  * What the person who holds the tape adds is another matter, and as a rule more: see
  * {@code floorcalc.outline.survey.SurveyUncertainty}.
+ *
+ * @since 0.1
  */
 public final class TapeRules {
   private static final String REPORT = "as given in a report of the US Access Board, Dimensional Tolerances in Construction and for Surface"
@@ -37,6 +39,7 @@ public final class TapeRules {
    * @param upTo tapes up to this length, itself among them, not null
    * @param most what they may be off, itself allowed, not null
    * @param source whose tolerance it is, not null
+   * @since 0.1
    */
   public record Tolerance(Length over, Length upTo, Length most, Source source) {
     /** Checks that no part is null. */

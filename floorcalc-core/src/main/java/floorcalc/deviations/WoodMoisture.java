@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param low the lowest in per cent, itself allowed, not null
  * @param high the highest in per cent, itself allowed, not less than the lowest, not null
+ * @since 0.1
  */
 public record WoodMoisture(BigDecimal low, BigDecimal high) implements Serializable {
   /**

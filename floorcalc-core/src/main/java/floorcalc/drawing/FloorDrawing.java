@@ -21,6 +21,8 @@ import java.util.Optional;
  * Every length of the SVG is a millimetre on paper. The same bay gives the same bytes everywhere. A bay of more than
  * 1500 pieces, or with rows narrower than 0.8 mm on paper, is drawn as rows and end joints without board numbers, so
  * that no drawing is longer than a million characters.
+ *
+ * @since 0.1
  */
 public final class FloorDrawing {
   /** How wide a sheet is that lies. */

@@ -24,6 +24,8 @@ import java.util.Optional;
  * <pre>{@code
  * String svg = LevelsDrawing.of(levels).in(Measures.MILLIMETRES).with(preparation).toSvg();
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class LevelsDrawing {
   private final Levels levels;

@@ -3,7 +3,11 @@ package floorcalc.drawing;
 import floorcalc.measure.Length;
 import floorcalc.measure.TapeNotation;
 
-/** How a drawing writes lengths. */
+/**
+ * How a drawing writes lengths.
+ *
+ * @since 0.1
+ */
 public enum Measures {
   /** Millimetres. */
   MILLIMETRES {

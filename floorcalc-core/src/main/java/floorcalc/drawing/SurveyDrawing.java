@@ -18,6 +18,8 @@ import java.util.Objects;
  * <pre>{@code
  * String svg = SurveyDrawing.of(SurveyReport.of(survey).value()).titled("Study").toSvg();
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class SurveyDrawing {
   private final SurveyReport report;

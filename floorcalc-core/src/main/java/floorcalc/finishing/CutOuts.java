@@ -40,6 +40,8 @@ import java.util.TreeMap;
  * A hole is as much wider than its pipe as the expansion gap of the job asks for on both sides, 20 mm with the gap of common practice; if the
  * job has no gap, {@link floorcalc.fittings.PipeAllowance#TWENTY_WIDER 20 mm}. Pieces of a plan are as they were before holes for pipes: holes are
  * added to them here, no board more is needed for them. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class CutOuts {
   /** A piece that differs from its rectangle by no more than this, in square nanometres, is a rectangle: a square millimetre. */

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param shared room and door that share the profile, empty if none does; not null
  * @param casing what becomes of the casings, not null
  * @param leaf the space under the leaf, empty if its height is not stated; not null
+ * @since 0.1
  */
 public record DoorEdge(String room, Door door, ProfileChoice choice, Optional<Profile> profile, String shared, CasingWork casing,
     Optional<DoorLeaf> leaf) {

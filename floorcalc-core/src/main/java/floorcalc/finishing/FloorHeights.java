@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param stack the layers that the job states, not null
  * @param notStated layers that floors have as a rule and this job says nothing about: the floor may stand higher by them; not
  *     null
+ * @since 0.1
  */
 public record FloorHeights(HeightStack stack, List<String> notStated) {
   /** Checks that no part is null and copies the list. */

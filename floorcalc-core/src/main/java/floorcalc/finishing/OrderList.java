@@ -24,6 +24,8 @@ import java.util.Optional;
  * order.lines().forEach(line -> System.out.println(line.item() + ": " + line.quantity() + " " + line.unit()));
  * }</pre>
  * Immutable and thread-safe. See {@code docs/cost.md}.
+ *
+ * @since 0.1
  */
 public final class OrderList {
   private final List<OrderLine> lines;

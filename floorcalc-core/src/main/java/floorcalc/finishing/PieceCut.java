@@ -20,6 +20,7 @@ import java.util.function.Function;
  * @param thin what may break beside its notches, not null
  * @param holes its holes for pipes, not null
  * @param glued the parts that are glued back behind pipes, not null
+ * @since 0.1
  */
 public record PieceCut(String piece, String bay, int row, PieceNotches shape, List<ThinPart> thin, List<HoleInPiece> holes,
     List<GluedPart> glued) {

@@ -25,6 +25,7 @@ import java.util.List;
  * @param findings what was noticed, not null
  * @param working the heights and choices of each door, not null
  * @param cautions warnings for those who do the work, not null
+ * @since 0.1
  */
 public record Transitions(List<Profile> profiles, List<DoorEdge> doors, List<Check> checks, List<Finding> findings,
     List<Worked> working, List<String> cautions) {

@@ -14,6 +14,7 @@ import java.util.List;
  * @param boards how many whole boards or modules the field has, not negative
  * @param first the border on the one side, not null
  * @param second the border on the other: the same, or a nanometre more where the rest cannot be halved; not null
+ * @since 0.1
  */
 public record Apron(long boards, Length first, Length second) {
   /**

@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param name its name, not null
  * @param outline its outline, not null, of at least three corners; which way round does not matter
  * @param holes holes right through it, not null
+ * @since 0.1
  */
 public record BoardPiece(String name, Ring outline, List<Ring> holes) {
   /** Corners this near to a side of the rectangle, in nanometres, are on it: turning a bay rounds. */

@@ -1,6 +1,10 @@
 package floorcalc.fittings;
 
-/** One of the four sides of a board that lies face up on the floor, seen with the starting wall behind. */
+/**
+ * One of the four sides of a board that lies face up on the floor, seen with the starting wall behind.
+ *
+ * @since 0.1
+ */
 public enum BoardSide {
   /** The end at low x: on the left, where a row starts. */
   START_END("start end"),

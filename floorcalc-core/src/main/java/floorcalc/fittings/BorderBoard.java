@@ -15,6 +15,7 @@ import java.util.Objects;
  * @param startMitre what the saw is set to from a square cut at its first end, in degrees, more than zero where the edge at the line is
  *     the longer one there; four decimals; not null
  * @param endMitre the same at its other end, not null
+ * @since 0.1
  */
 public record BorderBoard(int row, int side, Length atLine, Length atField, Length stock, BigDecimal startMitre, BigDecimal endMitre) {
   /** Checks that no part is null. */

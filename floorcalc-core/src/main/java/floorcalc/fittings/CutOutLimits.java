@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param leastTongue a part beside a notch that is narrower than this and longer than it is wide is thin: it may break when the board
  *     is handled or laid; 50 mm by common practice; not null, 0 to 500 mm
  * @param leastTongueSource where it comes from, not null
+ * @since 0.1
  */
 public record CutOutLimits(Length leastWood, Source leastWoodSource, Length leastTongue, Source leastTongueSource) {
   private static final Length MOST = Length.ofMillimetres(500);

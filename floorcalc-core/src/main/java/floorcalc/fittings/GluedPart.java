@@ -15,6 +15,7 @@ import java.util.function.Function;
  * @param from where the cut is, or the first of two, from the start end; not null
  * @param to where the second of two cuts is; the same as {@code from} towards an end; not null
  * @param depth how long the part is: from the middle of the hole to that side; not null
+ * @since 0.1
  */
 public record GluedPart(String piece, BoardSide side, Length from, Length to, Length depth) {
   /** Checks that no part is null. */

@@ -18,10 +18,15 @@ import java.util.stream.Collectors;
  * @param parts what is sawn out of each piece that the hole touches, not null
  * @param glued the part that is glued back, if there is one; not null
  * @param wood the least wood from the hole to a side of its board, empty if it reaches one; not null
+ * @since 0.1
  */
 public record HoleCut(List<PipeAt> pipes, Point from, Point to, Length width, Way way, List<HoleInPiece> parts,
     Optional<GluedPart> glued, Optional<Length> wood) {
-  /** How boards are got round a pipe. */
+  /**
+   * How boards are got round a pipe.
+   *
+   * @since 0.1
+   */
   public enum Way {
     /** The hole touches no laid board. */
     IN_THE_GAP,

@@ -21,6 +21,7 @@ import java.util.function.Function;
  *     not null
  * @param holdsMiddle whether the middle of the hole lies in this piece
  * @param sawn what is sawn out, measured from start end and start edge, arcs as chords; not null
+ * @since 0.1
  */
 public record HoleInPiece(String piece, Length fromStartEnd, Length fromStartEdge, Length width, Length along, Length across,
     Optional<BoardSide> open, boolean holdsMiddle, List<Ring> sawn) {

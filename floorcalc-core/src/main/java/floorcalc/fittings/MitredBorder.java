@@ -24,6 +24,8 @@ import java.util.stream.Collectors;
  * the border begins is {@code L − d (t1 + t2)} long at the depth {@code d}, with {@code t = tan(f/2)} at each of its corners, {@code f} the
  * angle by which the line turns towards the border there; {@code t} is 1 at a right-angled corner of a room, −1 at one of a hearth.
  * Boards longer than those that are sold are pieced, which is not done here. Immutable.
+ *
+ * @since 0.1
  */
 public final class MitredBorder {
   private static final int DEGREE_DECIMALS = 4;

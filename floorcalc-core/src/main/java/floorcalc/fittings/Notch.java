@@ -19,9 +19,14 @@ import java.util.stream.Collectors;
  * @param open the sides of the rectangle that it takes a part of, none for a hole, two next to each other for a corner; not null
  * @param removed the part that falls off, counter-clockwise; not null
  * @param sawn the saw lines in order, with the board on their left, an arc as its chords; not null, not empty
+ * @since 0.1
  */
 public record Notch(Kind kind, Set<BoardSide> open, Ring removed, List<SawLine> sawn) {
-  /** What a part that falls off is. */
+  /**
+   * What a part that falls off is.
+   *
+   * @since 0.1
+   */
   public enum Kind {
     /** Open to an edge alone. */
     EDGE_NOTCH,

@@ -19,6 +19,8 @@ import java.util.Set;
  * The outline of a piece touches each side of its rectangle. Between two places where it touches, what lies outside of it is one part
  * that falls off; so each part is open to one side or to two that meet at a corner of the board. Corners of the outline within a
  * micrometre of a side count as on it. Rectangle less all parts is the piece, exactly. Immutable.
+ *
+ * @since 0.1
  */
 public final class PieceNotches {
   private final BoardPiece piece;

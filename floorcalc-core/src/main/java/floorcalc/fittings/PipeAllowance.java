@@ -13,6 +13,8 @@ import java.util.Objects;
 
 /**
  * How much wider than its pipe a hole is bored, so that the floor can move by as much on each side of the pipe. Immutable.
+ *
+ * @since 0.1
  */
 public final class PipeAllowance {
   /** The hole is 20 mm wider than the pipe, 10 mm all round: common, recalled from memory, not seen in a standard. */

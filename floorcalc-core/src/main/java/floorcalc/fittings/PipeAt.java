@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param name what it is called, not null
  * @param at its middle, x along the boards; not null
  * @param diameter its outer diameter, with its lagging if that comes through the floor; not null, more than zero, at most 1 m
+ * @since 0.1
  */
 public record PipeAt(String name, Point at, Length diameter) {
   /**

@@ -25,6 +25,8 @@ import org.locationtech.jts.geom.Geometry;
  * <p>
  * Two holes with less wood between them than {@link CutOutLimits#leastWood()} are one slot with round ends. A hole that leaves less to a side
  * is opened to that side. Part of a hole smaller than a square millimetre is left out. Stateless.
+ *
+ * @since 0.1
  */
 public final class PipeHoles {
   /** Square nanometres to the square millimetre. */

@@ -12,6 +12,7 @@ import java.util.Objects;
  *
  * @param from where it begins, not null
  * @param to where it ends, another point; not null
+ * @since 0.1
  */
 public record SawLine(Point from, Point to) {
   private static final int DEGREE_DECIMALS = 1;

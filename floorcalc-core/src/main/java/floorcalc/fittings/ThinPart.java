@@ -16,10 +16,15 @@ import java.util.Optional;
  * @param fromStartEdge where it begins across the board, from the start edge; not null
  * @param side the side of the board that it lies along, empty if notches lie on both sides of it; not null
  * @param beyond what lies beyond that side, not null
+ * @since 0.1
  */
 public record ThinPart(String piece, Kind kind, Run run, Length width, Length length, Length fromStartEnd, Length fromStartEdge,
     Optional<BoardSide> side, Beyond beyond) {
-  /** What lies beyond the side of the board that a thin part lies along. */
+  /**
+   * What lies beyond the side of the board that a thin part lies along.
+   *
+   * @since 0.1
+   */
   public enum Beyond {
     /** Another board: the row line or the joint could lie elsewhere. */
     BOARD,
@@ -27,7 +32,11 @@ public record ThinPart(String piece, Kind kind, Run run, Length width, Length le
     GAP
   }
 
-  /** How a thin part hangs on the board. */
+  /**
+   * How a thin part hangs on the board.
+   *
+   * @since 0.1
+   */
   public enum Kind {
     /** Free at one end: it snaps off. */
     TONGUE,
@@ -35,7 +44,11 @@ public record ThinPart(String piece, Kind kind, Run run, Length width, Length le
     BRIDGE
   }
 
-  /** Which way a thin part is long. */
+  /**
+   * Which way a thin part is long.
+   *
+   * @since 0.1
+   */
   public enum Run {
     /** Along the board, with the grain. */
     ALONG,

@@ -24,6 +24,8 @@ import java.util.Set;
  * The piece is looked at along the board and across it. A part counts only if a notch or a hole lies beside it and a wider part of
  * the same piece at one end or at both: a strip that is narrow from end to end is the row rule's matter, a slant or a taper that
  * comes to a point is that of {@link floorcalc.rows.EndCut}. Which cuts are notches, {@link Notch#turnsInwards()} says.
+ *
+ * @since 0.1
  */
 public final class ThinParts {
   private static final double CRUMB = 1000;

@@ -3,7 +3,11 @@ package floorcalc.flatness;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Thrown when readings of a floor cannot be worked with; names everything that is wrong with them. */
+/**
+ * Thrown when readings of a floor cannot be worked with; names everything that is wrong with them.
+ *
+ * @since 0.1
+ */
 public final class BadLevelsException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 

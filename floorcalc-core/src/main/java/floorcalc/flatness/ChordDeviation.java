@@ -8,6 +8,7 @@ import java.util.Objects;
  *
  * @param reading the reading at the middle of the chord, not null
  * @param deviation its height less the mean height of the floor at the two ends of the chord, not null
+ * @since 0.1
  */
 public record ChordDeviation(ProfilePoint reading, Length deviation) {
   /** Checks that no part is null. */

@@ -1,6 +1,10 @@
 package floorcalc.flatness;
 
-/** How a tolerance is measured. */
+/**
+ * How a tolerance is measured.
+ *
+ * @since 0.1
+ */
 public enum EdgeMethod {
   /** The gap under an edge of the stated span, between the two points that it rests on. */
   SPAN,

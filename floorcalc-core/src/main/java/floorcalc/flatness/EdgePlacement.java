@@ -8,6 +8,8 @@ import java.util.Objects;
  * An edge laid at one place of a profile: every pair of neighbouring high points that it can rest on.
  * <p>
  * Both ends of the edge are on the line. An end between two readings may itself be a contact. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class EdgePlacement {
   private final Length start;

@@ -12,6 +12,7 @@ import java.util.Objects;
  *     negative
  * @param lowSpot the point of the floor with the greatest gap above it, always a reading; the left contact if there is
  *     no gap; not null
+ * @since 0.1
  */
 public record EdgeRest(ProfilePoint left, ProfilePoint right, Length gap, ProfilePoint lowSpot) {
   /** Checks that no part is null. */

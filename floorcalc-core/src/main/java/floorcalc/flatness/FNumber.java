@@ -21,6 +21,7 @@ import java.util.List;
  *
  * @param value the number, more than zero; {@link Double#POSITIVE_INFINITY} for a line without any curvature or difference
  * @param readings how many curvatures or differences it was found from, at least 1
+ * @since 0.1
  */
 public record FNumber(double value, int readings) {
   private static final MathContext EXACT_ENOUGH = new MathContext(60);

@@ -12,6 +12,8 @@ import java.util.stream.Collectors;
 /**
  * A class of slabs by F-numbers after ACI 117-10, Table 4.8.5.1, for random traffic: the least FF and FL of the whole floor;
  * three fifths of them for each part of it (clause 4.8.5.3). Quoted by another. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class FNumberClass {
   private static final Source SOURCE = new Source("ACI 117-10", "ACI", 2010, "Table 4.8.5.1 and clause 4.8.5.3, as given in"

@@ -24,6 +24,8 @@ import java.util.Objects;
  * used for both spacings. Means and deviations are rounded to the nanometre, the numbers to four decimals.
  * <p>
  * FF tells of bumps and dips over 2 ft, not over the lengths of straightedges; FL of the fall over 10 ft. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class FNumbers {
   private static final List<Length> SPACINGS = List.of(Length.ofInches(12, 0, 1), Length.ofMillimetres(300));

@@ -11,6 +11,8 @@ import java.util.Optional;
 
 /**
  * The levelling compound or patching filler to be used, as its maker states it. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class FillerGoods implements Serializable {
   private static final long serialVersionUID = 1L;

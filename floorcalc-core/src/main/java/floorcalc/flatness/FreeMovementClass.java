@@ -15,6 +15,8 @@ import java.util.stream.Collectors;
  * F is flatness over readings 300 mm apart, the size of {@code h(i) - 2 h(i-1) + h(i-2)}; property E is levelness, the size of the difference in height
  * between neighbouring points 3 m apart. The limits are quoted by another. That 95 % of the values have to keep them, and the formula of property F, are
  * from memory. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class FreeMovementClass {
   private static final Source SOURCE = new Source("TR34, 4th edition", "Concrete Society", 0, "Table 3.1, as given by a survey"

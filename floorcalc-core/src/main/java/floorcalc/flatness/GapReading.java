@@ -11,6 +11,7 @@ import java.util.Objects;
  *     than zero
  * @param gap the greatest gap between the contacts, not null, not negative
  * @param where the place in words, not null, may be empty
+ * @since 0.1
  */
 public record GapReading(Length span, Length gap, String where) implements Serializable {
   /** Checks every part. */

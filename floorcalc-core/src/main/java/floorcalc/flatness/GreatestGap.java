@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param rule which two high points it rests on, not null
  * @param start where the left end of the edge lies when the gap is found, not null
  * @param rest the contacts and the gap, not null
+ * @since 0.1
  */
 public record GreatestGap(Length span, RestRule rule, Length start, EdgeRest rest) {
   /** Checks that no part is null. */

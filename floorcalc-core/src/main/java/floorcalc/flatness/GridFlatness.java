@@ -21,6 +21,8 @@ import java.util.Optional;
  * is taken to run straight; what lies between the lines is not seen. A line shorter than the edge is judged as if by an edge as
  * long as the line. Where three readings in line do not fit under an edge it shows nothing of the floor: that span is
  * <em>not measured</em>, which is never a pass. Slope does not matter. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class GridFlatness {
   private final List<GridGap> gaps;

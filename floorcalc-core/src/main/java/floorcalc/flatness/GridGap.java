@@ -16,6 +16,7 @@ import java.util.Objects;
  * @param gap how deep the floor lies below the edge, to the nearest nanometre; negative if every reading stands above the chords over
  *     it; not null
  * @param allowed the gap allowed, not null
+ * @since 0.1
  */
 public record GridGap(LineWay way, int line, Length span, Point lowSpot, Point from, Point to, Length gap, Length allowed) {
   /** Checks that no part is null. */

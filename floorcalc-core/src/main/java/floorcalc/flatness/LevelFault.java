@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param kind what is wrong, not null
  * @param readings the numbers of the readings concerned, may be empty; not null
  * @param message one sentence for people: what, where, the value, the bound and what to do; not null
+ * @since 0.1
  */
 public record LevelFault(Kind kind, List<Integer> readings, String message) implements Serializable {
   /** Checks that no part is null and copies the list. */
@@ -19,7 +20,11 @@ public record LevelFault(Kind kind, List<Integer> readings, String message) impl
     Objects.requireNonNull(message, "message");
   }
 
-  /** What can be wrong with readings. */
+  /**
+   * What can be wrong with readings.
+   *
+   * @since 0.1
+   */
   public enum Kind {
     /** Fewer than three readings. */
     TOO_FEW("too-few-readings"),

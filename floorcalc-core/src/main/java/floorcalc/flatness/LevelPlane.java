@@ -21,6 +21,8 @@ import java.util.Optional;
  * <p>
  * Slopes are in millimetres per metre, rounded to six decimals; lengths are rounded to a whole nanometre, half to even.
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class LevelPlane {
   private static final MathContext DIGITS = new MathContext(40, RoundingMode.HALF_EVEN);

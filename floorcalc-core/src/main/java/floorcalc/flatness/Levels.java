@@ -23,6 +23,8 @@ import java.util.Objects;
  * levels.plane().value().fall();
  * }</pre>
  * Places and heights are exact.
+ *
+ * @since 0.1
  */
 public final class Levels implements Serializable {
   private static final long serialVersionUID = 1L;

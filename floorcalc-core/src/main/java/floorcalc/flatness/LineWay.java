@@ -1,6 +1,10 @@
 package floorcalc.flatness;
 
-/** Which way a straightedge lies on a grid of levels. */
+/**
+ * Which way a straightedge lies on a grid of levels.
+ *
+ * @since 0.1
+ */
 public enum LineWay {
   /** Along x. */
   ROW("row"),

@@ -17,6 +17,8 @@ import java.util.Objects;
  * ends where it ends, on a hump or in a hole. A reading counts if both ends of its chord are on the line; between
  * readings the floor runs straight. Deviations are to the nearest nanometre, a half to the even one. Immutable and
  * thread-safe.
+ *
+ * @since 0.1
  */
 public final class MidChord {
   private final Length chord;

@@ -11,6 +11,8 @@ import java.util.Optional;
  * <p>
  * Start at {@link #fillOnly()} or {@link #grindingUpTo(Length)}. Without more, the least filler is looked for, and of all ways that
  * take no more filler the least grinding.
+ *
+ * @since 0.1
  */
 public final class PreparationOptions {
   /** The step of depths if none is stated: nobody pours or grinds finer. */

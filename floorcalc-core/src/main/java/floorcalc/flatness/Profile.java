@@ -19,6 +19,8 @@ import java.util.Optional;
  * is told by {@link #doubts()} and never mended.
  * <p>
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Profile {
   /** Farthest from zero that a place or a height may be: a slip of the unit or of the point is beyond it. */

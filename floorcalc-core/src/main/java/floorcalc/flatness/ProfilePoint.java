@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param place the distance along the line from where it starts, level; not null
  * @param height the height over any datum, up positive; not null
+ * @since 0.1
  */
 public record ProfilePoint(Length place, Length height) implements Serializable {
   /** Checks that no part is null. */

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param outcome what it came to, not null
  * @param where the place in words, not null, may be empty
  * @param advice what to do, not null, empty if nothing needs doing
+ * @since 0.1
  */
 public record SpanCheck(ToleranceSet set, Length span, SpanLimit limit, Optional<Length> found, Optional<EdgeRest> rest,
     Outcome outcome, String where, String advice) {

@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param gap the greatest gap allowed, not null, more than zero
  * @param percent how many of a hundred placements must keep it: 100 for all of them
  * @param source whose limit it is, not null
+ * @since 0.1
  */
 public record SpanLimit(Length span, Length gap, int percent, Source source) implements Serializable {
   private static final int ALL = 100;

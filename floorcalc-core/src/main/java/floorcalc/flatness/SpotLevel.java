@@ -11,6 +11,7 @@ import java.util.Objects;
  *
  * @param place where it was read, not null
  * @param height the height above the datum, positive, zero or negative; not null
+ * @since 0.1
  */
 public record SpotLevel(Point place, Length height) implements Serializable {
   /** Checks that no part is null. */

@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param place the spot, not null
  * @param found its height as read, not null
  * @param made its height afterwards, above the same datum; not null
+ * @since 0.1
  */
 public record SpotWork(Point place, Length found, Length made) {
   /** Checks that no part is null. */

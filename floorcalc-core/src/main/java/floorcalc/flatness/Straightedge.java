@@ -27,6 +27,8 @@ import java.util.Objects;
  * gap over all placements takes one that grows with {@code n log n}, whatever the span, at equal spacing and while the widest
  * spacing is no more than some fixed multiple of the narrowest; beyond that, with a gap at many readings for one placement, up to
  * {@code n * m}. All placements at readings take {@code n log n} and the number of their rests. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Straightedge {
   private final Length span;

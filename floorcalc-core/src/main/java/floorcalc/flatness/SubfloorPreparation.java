@@ -24,6 +24,8 @@ import java.util.Optional;
  * work.toFill().forEach(spot -> System.out.println(spot.place() + ": " + spot.fill()));
  * }</pre>
  * Depths are whole steps, volumes are exact for these depths. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class SubfloorPreparation {
   private final List<SpotWork> spots;

@@ -19,6 +19,8 @@ import java.util.Objects;
  * Each tilt less the first one, summed up from step to step, is the rise in units of angle. A straight line is then taken off
  * so that both ends are equally high and the middle is zero. A height is that figure times the distance of the feet, with
  * the angle in radians: 1 arc-second is pi / 648000, 4.8481e-6. After J. C. Moody, 1955. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class TiltReadings {
   private static final Source MOODY = new Source("How to calibrate surface plates in the plant",

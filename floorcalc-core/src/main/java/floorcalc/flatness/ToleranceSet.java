@@ -15,6 +15,8 @@ import java.util.stream.Collectors;
  * <p>
  * Tolerances are made for floors of a kind: {@link #floor()} says which. Sources that disagree are sets of their own and
  * are never averaged. The maker's instructions for the boards come before any of them. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class ToleranceSet implements Serializable {
   private static final long serialVersionUID = 1L;

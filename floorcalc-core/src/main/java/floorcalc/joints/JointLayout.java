@@ -29,6 +29,8 @@ import java.util.Optional;
  * joints.smallestOffset().orElseThrow().offset();   // 1000 mm, 2200 to 3200 and others
  * }</pre>
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class JointLayout {
   /** Joints no further apart than this count as in line: 2 mm. */

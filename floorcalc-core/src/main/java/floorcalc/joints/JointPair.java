@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param at where its joint lies along the rows, not null
  * @param otherRow the upper row, counted from 1
  * @param otherAt where its joint lies along the rows, not null
+ * @since 0.1
  */
 public record JointPair(int row, Length at, int otherRow, Length otherAt) {
   /** Checks that no part is null. */

@@ -17,6 +17,8 @@ import java.util.OptionalLong;
  * <p>
  * Half a board gives joints in line in every second row; a third or a quarter gives stairs; both are laid on purpose,
  * and {@link JointLayout} reports them as what they are. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class JointPattern implements Serializable {
   /** Joints fall where the rules allow and the boards go furthest. */
@@ -24,7 +26,11 @@ public final class JointPattern implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
-  /** What kind of pattern it is. */
+  /**
+   * What kind of pattern it is.
+   *
+   * @since 0.1
+   */
   public enum Kind {
     /** No fixed pattern. */
     FREE,

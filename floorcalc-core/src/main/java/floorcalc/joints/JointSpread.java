@@ -24,6 +24,8 @@ import java.util.stream.IntStream;
  * greatest difference from that, over all such parts: D = 1 / 2n + max |x(i) / L − (2i − 1) / 2n| for the places x(1) ≤ x(2) ≤ … within a board
  * of length L. It is 1/2n at best and 1 at worst, and exact. A small figure says that joints are spread over the floor as a whole; how near
  * those of neighbouring rows lie, {@link JointLayout} tells. Immutable and thread-safe. See {@code docs/end-joints.md}.
+ *
+ * @since 0.1
  */
 public final class JointSpread {
   private static final int DECIMALS = 12;

@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param firstRow the lowest row, counted from 1
  * @param joints where the joints lie along the rows, from the lowest row upwards; not null, at least three
+ * @since 0.1
  */
 public record JointStair(int firstRow, List<Length> joints) {
   /** Copies the list and checks that it holds at least three joints. */

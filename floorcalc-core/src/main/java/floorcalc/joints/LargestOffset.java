@@ -18,6 +18,8 @@ import java.util.List;
  * End joints of a row lie at most one board apart. A joint of the next row falls between two of them, and so is at most
  * half a board from the nearer one, however the boards are laid. A rule that asks for more cannot be kept with these
  * boards but in rows that are shorter than a board or two.
+ *
+ * @since 0.1
  */
 public final class LargestOffset {
   private LargestOffset() {}

@@ -22,6 +22,8 @@ import java.util.Optional;
 /**
  * Lays a job: the rooms less their gaps are cut into rows, runs and pieces, joints are searched, pieces are cut from
  * boards, and all is written down as a plan. The plan has not been audited yet; {@code floorcalc.FloorPlanner} does that.
+ *
+ * @since 0.1
  */
 public final class FloorLaying {
   private FloorLaying() {}

@@ -15,7 +15,11 @@ import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Finds what keeps a job from being planned: boards too short, unsound outlines, rooms that their gap swallows, floors beyond all bounds. */
+/**
+ * Finds what keeps a job from being planned: boards too short, unsound outlines, rooms that their gap swallows, floors beyond all bounds.
+ *
+ * @since 0.1
+ */
 public final class JobCheck {
   /** The most pieces that a job may need, by a rough count before it is planned. */
   public static final int MOST_PIECES = 3_000_000;

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param allowance what each piece is cut longer for fitting, not null, from 0 mm to 1 m
  * @param voids what is done at columns and other voids, not null
  * @param price what it costs, empty if not stated; not null
+ * @since 0.1
  */
 public record BarGoods(String name, List<Length> lengths, Length thickness, InsideCorners inside, OpenEnds openEnds,
     LongRuns longRuns, Length leastPiece, Length allowance, AtVoids voids, Optional<UnitPrice> price)
@@ -28,7 +29,11 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
   /** No part of a long wall is shorter than this unless given: common practice, no source. */
   private static final Length LEAST_PIECE = Length.ofMillimetres(300);
 
-  /** How two pieces meet in a corner of less than 180°. */
+  /**
+   * How two pieces meet in a corner of less than 180°.
+   *
+   * @since 0.1
+   */
   public enum InsideCorners {
     /** Both are sawn at half the angle. */
     MITRED,
@@ -36,7 +41,11 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
     SCRIBED
   }
 
-  /** How a piece ends at an opening. */
+  /**
+   * How a piece ends at an opening.
+   *
+   * @since 0.1
+   */
   public enum OpenEnds {
     /** Square, against a casing or a frame. */
     SQUARE,
@@ -44,7 +53,11 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
     RETURNED
   }
 
-  /** What is done where a wall is longer than the longest bar. */
+  /**
+   * What is done where a wall is longer than the longest bar.
+   *
+   * @since 0.1
+   */
   public enum LongRuns {
     /** It is made up of parts that overlap in a slanting joint of the thickness. */
     SCARFED,
@@ -52,7 +65,11 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
     IN_ONE_PIECE
   }
 
-  /** What is done at voids. */
+  /**
+   * What is done at voids.
+   *
+   * @since 0.1
+   */
   public enum AtVoids {
     /** It runs round them, as round a column. */
     AROUND,

@@ -10,6 +10,8 @@ import java.util.List;
 /**
  * How many bars of a skirting, a quadrant or a profile to order, and which piece is cut from which bar. Pieces of all rooms are cut
  * together, so the rest of a bar serves the next room. Immutable and thread-safe. See {@code docs/skirting.md}.
+ *
+ * @since 0.1
  */
 public final class BarOrder {
   private final BarGoods bars;

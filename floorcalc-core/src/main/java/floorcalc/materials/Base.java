@@ -1,6 +1,10 @@
 package floorcalc.materials;
 
-/** What lies below an underlay, as far as it decides what to lay. */
+/**
+ * What lies below an underlay, as far as it decides what to lay.
+ *
+ * @since 0.1
+ */
 public enum Base {
   /** Concrete or a screed. */
   MINERAL("concrete or screed"),

@@ -24,6 +24,7 @@ import java.util.Objects;
  * @param unopened packs that stay closed if no spare board is needed, not negative
  * @param returned what these bring when they go back, not null
  * @param keptBack the price of the packs kept back on top, not null
+ * @since 0.1
  */
 public record BoardMoney(Price boards, Price waste, int unopened, Price returned, Price keptBack) {
   /** Checks that no part is null. */

@@ -15,6 +15,8 @@ import java.util.List;
 /**
  * What is used up beside boards: wedges, tape, glue, sealant. Each is one plain sum. Yields are the maker's; a default that is used in
  * their place is common practice, no source, and says so in the working.
+ *
+ * @since 0.1
  */
 public final class Consumables {
   /** How far apart wedges stand along the walls unless stated: 500 mm, common practice, no source. */

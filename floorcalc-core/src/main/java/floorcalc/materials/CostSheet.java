@@ -24,6 +24,7 @@ import java.util.TreeMap;
  *
  * @param totals the total of each currency in the order of their codes, rounded; not null
  * @param unpriced the items of which no price is stated, not null
+ * @since 0.1
  */
 public record CostSheet(Map<String, Price> totals, List<String> unpriced) {
   /** Checks that no part is null and copies. */

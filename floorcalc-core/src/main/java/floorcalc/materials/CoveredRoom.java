@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
  * @param name its name, not null
  * @param outline the walls and voids, not null, sound by {@link OutlineCheck}
  * @param ways the directions in which strips may run; the best is chosen; not null, not empty
+ * @since 0.1
  */
 public record CoveredRoom(String name, Outline outline, List<Direction> ways) {
   /** Checks that no part is null, that there is a way and that the outline is sound. */

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param name what the order list calls it, not null, not blank
  * @param goods its yield and its bag, not null
  * @param price a price of a bag, empty if not stated; not null
+ * @since 0.1
  */
 public record FillerStock(String name, FillerGoods goods, Optional<UnitPrice> price) implements Serializable {
   /** Checks that no part is null and that the name is not blank. */

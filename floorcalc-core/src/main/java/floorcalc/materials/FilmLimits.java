@@ -21,6 +21,7 @@ import java.util.stream.Collectors;
  * @param leastPermeance the least permeance in US perm, empty if the source sets none; not null
  * @param mostPermeance the most permeance in US perm, empty if the source sets none; not null
  * @param source whose limits they are, not null
+ * @since 0.1
  */
 public record FilmLimits(String name, Base base, Optional<Length> thinnest, Optional<BigDecimal> leastPermeance,
     Optional<BigDecimal> mostPermeance, Source source) {

@@ -17,6 +17,8 @@ import java.util.function.Consumer;
  * only what the floor takes. Immutable and thread-safe.
  * <p>
  * Start from {@link #NONE}; each {@code with…} returns a copy and replaces what was given before.
+ *
+ * @since 0.1
  */
 public final class FloorGoods implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param millilitres what a bottle holds, not null, more than 0
  * @param perPiece what a piece takes in millilitres, not null, more than 0
  * @param price a price of a bottle, empty if not stated; not null
+ * @since 0.1
  */
 public record GlueGoods(String name, BigDecimal millilitres, BigDecimal perPiece, Optional<UnitPrice> price)
     implements Serializable {

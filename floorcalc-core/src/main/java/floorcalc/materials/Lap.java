@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
  * @param name a stable name, not null
  * @param overlap how far one strip lies over the next, not null, 0 mm if they butt
  * @param source whose figure it is, not null
+ * @since 0.1
  */
 public record Lap(String name, Length overlap, Source source) implements Serializable {
   /** Edge to edge, as soft underlays are laid; common practice, no source. */

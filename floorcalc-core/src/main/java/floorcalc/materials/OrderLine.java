@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param unitPrice the price as quoted, empty if not stated; not null
  * @param price the price of the quantity, exact, empty if not stated; not null
  * @param working how quantity and price were worked out, not null
+ * @since 0.1
  */
 public record OrderLine(String item, String net, BigDecimal quantity, String unit, Optional<UnitPrice> unitPrice,
     Optional<Price> price, List<Step> working) {

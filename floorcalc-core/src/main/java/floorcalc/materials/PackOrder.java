@@ -28,6 +28,8 @@ import java.util.Optional;
  * order.packs();   // 10 packs of 6: 57 used, 2 spare, 1 over
  * }</pre>
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class PackOrder {
   private final BoardGoods goods;

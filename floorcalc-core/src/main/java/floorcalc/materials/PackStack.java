@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param stacks in how many stacks they stand, not negative
  * @param floorSpace what the stacks take of the floor, nothing between them; not null
  * @param mass the mass of all packs, empty if that of one is not stated; not null
+ * @since 0.1
  */
 public record PackStack(int packs, Length packHeight, BigDecimal cubicMetres, int stacks, Area floorSpace, Optional<Mass> mass) {
   /** What one person should not lift more than, in the best case: 25 kg, recalled; less for many people and postures. */

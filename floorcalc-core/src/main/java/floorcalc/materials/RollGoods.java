@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param thickness how thick it is, empty if not stated; not null
  * @param permeance how much vapour it lets through, in US perm, empty if not stated; not null
  * @param price what it costs, empty if not stated; not null
+ * @since 0.1
  */
 public record RollGoods(String name, Layer layer, Length width, Length length, Lap lap, Length upturn,
     Optional<Length> thickness, Optional<BigDecimal> permeance, Optional<UnitPrice> price) implements Serializable {
@@ -28,7 +29,11 @@ public record RollGoods(String name, Layer layer, Length width, Length length, L
   private static final Length LONGEST = Length.ofMillimetres(100_000);
   private static final Length HIGHEST = Length.ofMillimetres(1000);
 
-  /** What a layer under the boards is for. */
+  /**
+   * What a layer under the boards is for.
+   *
+   * @since 0.1
+   */
   public enum Layer {
     /** Evens out and dampens sound. */
     UNDERLAY("underlay"),

@@ -18,6 +18,8 @@ import java.util.List;
  * order.rolls();
  * }</pre>
  * Immutable and thread-safe. See {@code docs/underlay.md}.
+ *
+ * @since 0.1
  */
 public final class RollOrder {
   private final RollGoods roll;

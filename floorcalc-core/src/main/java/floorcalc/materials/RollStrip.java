@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param alongTo where it ends, not null, more than that
  * @param acrossFrom its lower edge across the strips, not null
  * @param acrossTo its upper edge, not null: a roll's width from the lower one
+ * @since 0.1
  */
 public record RollStrip(int number, Length alongFrom, Length alongTo, Length acrossFrom, Length acrossTo) {
   /** Checks that no part is null. */

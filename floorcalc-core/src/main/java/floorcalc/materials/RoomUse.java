@@ -1,6 +1,10 @@
 package floorcalc.materials;
 
-/** How a room is used, as far as it decides whether a wood floor may lie there. */
+/**
+ * How a room is used, as far as it decides whether a wood floor may lie there.
+ *
+ * @since 0.1
+ */
 public enum RoomUse {
   /** A room that is not wet in use. */
   DRY,

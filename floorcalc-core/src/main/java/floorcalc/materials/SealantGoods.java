@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param depth how deep the bead is, not null, more than 0 mm
  * @param beads how long the beads are beside those along end profiles, as at frames that cannot be cut; not null, not negative
  * @param price a price of a cartridge, empty if not stated; not null
+ * @since 0.1
  */
 public record SealantGoods(String name, BigDecimal millilitres, BigDecimal loss, Length width, Length depth, Length beads,
     Optional<UnitPrice> price) implements Serializable {

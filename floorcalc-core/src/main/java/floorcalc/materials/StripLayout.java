@@ -20,6 +20,8 @@ import java.util.Objects;
  * <p>
  * Lengths are exact in rooms along the axes; elsewhere, and where a wall crosses a strip at a slant, each end is rounded outwards to a
  * whole nanometre. Immutable and thread-safe. See {@code docs/underlay.md}.
+ *
+ * @since 0.1
  */
 public final class StripLayout {
   private final CoveredRoom room;

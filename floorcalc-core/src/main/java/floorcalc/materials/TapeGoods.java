@@ -12,9 +12,14 @@ import java.util.Optional;
  * @param length what is on a roll, not null, more than 0 mm
  * @param along where it goes, not null
  * @param price a price of a roll or a metre, empty if not stated; not null
+ * @since 0.1
  */
 public record TapeGoods(String name, Length length, Along along, Optional<UnitPrice> price) implements Serializable {
-  /** Where tape goes. */
+  /**
+   * Where tape goes.
+   *
+   * @since 0.1
+   */
   public enum Along {
     /** Along the seams. */
     SEAMS,

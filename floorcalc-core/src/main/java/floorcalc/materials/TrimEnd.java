@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param kind at what, not null
  * @param cornerDegrees the angle of the two walls on the side of the room, more than 0 and less than 360; 180 where there is no corner
+ * @since 0.1
  */
 public record TrimEnd(Kind kind, double cornerDegrees) {
   /** A run that ends at an opening. */
@@ -16,7 +17,11 @@ public record TrimEnd(Kind kind, double cornerDegrees) {
   /** A run that goes all round and meets itself. */
   public static final TrimEnd CLOSED = new TrimEnd(Kind.CLOSED, 180);
 
-  /** At what a run ends. */
+  /**
+   * At what a run ends.
+   *
+   * @since 0.1
+   */
   public enum Kind {
     /** A corner of the room: less than 180° on the side of the room. */
     INSIDE_CORNER("inside corner"),

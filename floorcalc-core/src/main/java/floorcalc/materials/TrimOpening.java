@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param from its one end, on a wall to within 1 mm; not null
  * @param to its other end, on the same straight wall; not null
  * @param beside how much more is left out on either side, as for a casing; not null, not negative
+ * @since 0.1
  */
 public record TrimOpening(String name, Point from, Point to, Length beside) {
   /** Checks that no part is null and that the stretch beside it is not negative. */

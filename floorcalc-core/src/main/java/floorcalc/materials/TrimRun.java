@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param cut what it takes of a bar, from its foremost to its last point; not null
  * @param start how it starts, not null
  * @param end how it ends, not null
+ * @since 0.1
  */
 public record TrimRun(String name, Length back, Length front, Length cut, TrimEnd start, TrimEnd end) {
   /** Checks that no part is null. */

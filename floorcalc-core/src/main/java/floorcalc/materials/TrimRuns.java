@@ -16,6 +16,8 @@ import java.util.stream.Collectors;
  * of {@code a} degrees on the side of the room a bar {@code t} thick is {@code t * cot(a / 2)} shorter at its face than at the wall;
  * where that is negative, at an outside corner, it is longer. Lengths along walls are those of {@link Outline}, each
  * rounded to the nearest nanometre; so are the differences at corners. Immutable and thread-safe. See {@code docs/skirting.md}.
+ *
+ * @since 0.1
  */
 public final class TrimRuns {
   private final String name;

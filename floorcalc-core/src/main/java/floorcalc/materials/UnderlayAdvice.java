@@ -19,6 +19,7 @@ import java.util.Objects;
  *     {@code one-soft-layer}, {@code thermal-resistance}, {@code wet-room}; not null
  * @param findings what was noticed: {@code wet-room}, not null
  * @param cautions what those who do the work should know, not null
+ * @since 0.1
  */
 public record UnderlayAdvice(String lay, String because, Source source, List<Judgement> judgements, List<Finding> findings,
     List<String> cautions) {

@@ -9,9 +9,14 @@ import java.util.Objects;
  *
  * @param price the amount and its currency, not null
  * @param per what it is for one of, not null
+ * @since 0.1
  */
 public record UnitPrice(Price price, Per per) implements Serializable {
-  /** What a price is for. */
+  /**
+   * What a price is for.
+   *
+   * @since 0.1
+   */
   public enum Per {
     /** One unit as it is sold: a pack, a roll, a bar, a cartridge. */
     UNIT("unit"),

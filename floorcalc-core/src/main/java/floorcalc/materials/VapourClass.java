@@ -4,7 +4,11 @@ import floorcalc.working.Source;
 import floorcalc.working.Standing;
 import java.math.BigDecimal;
 
-/** How tight a film is against vapour, in the classes of the International Residential Code: the less it lets through, the tighter. */
+/**
+ * How tight a film is against vapour, in the classes of the International Residential Code: the less it lets through, the tighter.
+ *
+ * @since 0.1
+ */
 public enum VapourClass {
   /** At most 0.1 US perm. */
   CLASS_I("Class I", "0.1"),

@@ -28,6 +28,7 @@ import java.util.Objects;
  * @param shortOffcuts offcuts that are too short or too narrow for any piece, not null
  * @param spare whole boards kept for mistakes and repairs, not null
  * @param packRounding whole boards over because packs are sold whole, not null
+ * @since 0.1
  */
 public record WasteLedger(
     Area bought,

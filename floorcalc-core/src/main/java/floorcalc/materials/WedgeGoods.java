@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param perPack how many are sold together, at least 1
  * @param spacing how far apart they stand at most, not null, more than 0 mm
  * @param price a price of a pack of them, empty if not stated; not null
+ * @since 0.1
  */
 public record WedgeGoods(String name, int perPack, Length spacing, Optional<UnitPrice> price) implements Serializable {
   /** Checks that no part is null or out of range. */

@@ -15,6 +15,8 @@ import java.util.function.Supplier;
  * difference, or the area of a ring walked clockwise.
  * <p>
  * Factories called {@code of} are exact or refuse. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Area implements Comparable<Area>, Serializable {
   private static final long serialVersionUID = 1L;

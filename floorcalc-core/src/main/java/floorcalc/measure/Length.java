@@ -26,6 +26,7 @@ import java.util.function.Supplier;
  * Immutable and thread-safe.
  *
  * @see TapeNotation
+ * @since 0.1
  */
 public final class Length implements Comparable<Length>, Serializable {
 

@@ -8,6 +8,7 @@ import java.util.Objects;
  * A mass, exact.
  *
  * @param kilograms the mass in kilograms, not null, not negative
+ * @since 0.1
  */
 public record Mass(BigDecimal kilograms) implements Serializable {
   /** Checks that the mass is not negative. */

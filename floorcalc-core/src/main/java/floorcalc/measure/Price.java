@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param amount the amount, not null, not negative
  * @param currency the three-letter currency code of ISO 4217, not null
+ * @since 0.1
  */
 public record Price(BigDecimal amount, String currency) implements Serializable {
   /** Checks that the amount is not negative and that the code has three capital letters. */

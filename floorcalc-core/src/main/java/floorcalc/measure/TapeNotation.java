@@ -32,6 +32,8 @@ import java.util.Objects;
  * TapeNotation.metres(2).format(Length.ofMillimetres(3657)); // 3.66 m
  * }</pre>
  * Immutable and thread-safe; the same text in every locale.
+ *
+ * @since 0.1
  */
 public final class TapeNotation {
 

@@ -8,6 +8,8 @@ package floorcalc.measure;
  * <pre>
  * cannot read [3,2 m] as a length: at character 2 [,]: write the decimal sign as a point; a comma could be …
  * </pre>
+ *
+ * @since 0.1
  */
 public final class TapeNotationException extends IllegalArgumentException {
 

@@ -9,6 +9,8 @@ import java.util.Objects;
  * <p>
  * Two readings are equal if text and length are; {@code 1' 0"} and {@code 12"} are equal lengths but not equal readings.
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class TapeReading implements Serializable {
 

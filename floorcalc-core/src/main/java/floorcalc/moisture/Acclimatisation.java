@@ -20,6 +20,8 @@ import java.util.Objects;
  * <pre>{@code
  * Acclimatisation.notStated().packsClosed().days(new BigDecimal("4")).air(air).boards(readings).judge()
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class Acclimatisation {
   /** The difference allowed if none is stated: 2 percentage points. Common practice, no source. */

@@ -6,6 +6,8 @@ import java.util.Objects;
 /**
  * The air of a room: its temperature and relative humidity, as measured or as expected in a season. Immutable and
  * thread-safe.
+ *
+ * @since 0.1
  */
 public final class AirClimate implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -18,6 +18,8 @@ import java.util.stream.Collectors;
  * <p>
  * A range says whether the boards are as they should be when they come; whether they suit this room is another question:
  * see {@link Acclimatisation} and {@link MoistureDifference}.
+ *
+ * @since 0.1
  */
 public final class BoardMoistureLimits implements Serializable {
   private static final long serialVersionUID = 1L;

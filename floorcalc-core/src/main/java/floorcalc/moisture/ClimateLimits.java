@@ -14,6 +14,8 @@ import java.util.stream.Collectors;
 /**
  * A named range for the air of a room, at laying and afterwards: relative humidity and, where the source has one,
  * temperature. Both ends are allowed. Sources that disagree are sets of their own. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class ClimateLimits implements Serializable {
   private static final long serialVersionUID = 1L;

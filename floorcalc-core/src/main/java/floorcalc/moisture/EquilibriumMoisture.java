@@ -34,6 +34,8 @@ import java.util.Objects;
  * from the dry side (1 to 4 percentage points at 50 %, as quoted from a guide of the Swedish wood industry).
  * <p>
  * Calculated with decimal numbers, so the same digits everywhere; results are rounded to four decimals.
+ *
+ * @since 0.1
  */
 public final class EquilibriumMoisture {
   /** Where the equation is printed. */

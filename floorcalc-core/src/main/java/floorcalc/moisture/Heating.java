@@ -2,7 +2,11 @@ package floorcalc.moisture;
 
 import java.util.List;
 
-/** Whether the floor is heated from below. */
+/**
+ * Whether the floor is heated from below.
+ *
+ * @since 0.1
+ */
 public enum Heating {
   /** Heated. */
   HEATED("heated"),

@@ -20,6 +20,8 @@ import java.util.Objects;
  * NWFA: within 4 percentage points for strip narrower than 3 in, within 2 for plank of 3 in and wider. The means are
  * compared; the widest apart of single readings is a finding. Only a meter on wood reads the moisture content of wood, so
  * readings of any other method are refused.
+ *
+ * @since 0.1
  */
 public final class MoistureDifference {
   /** Whose limits these are. */

@@ -10,6 +10,8 @@ import java.util.Objects;
 
 /**
  * The most that a reading of a subfloor may be, with its conditions. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class MoistureLimit implements Serializable {
   private static final long serialVersionUID = 1L;

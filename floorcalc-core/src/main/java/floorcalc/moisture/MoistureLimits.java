@@ -14,6 +14,8 @@ import java.util.stream.Collectors;
  * sets of their own and are never mixed. Immutable and thread-safe.
  * <p>
  * The adhesive's and the boards' makers come first: {@link #with(MoistureLimit)} adds their figure.
+ *
+ * @since 0.1
  */
 public final class MoistureLimits implements Serializable {
   private static final long serialVersionUID = 1L;

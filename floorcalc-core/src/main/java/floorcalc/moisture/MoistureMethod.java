@@ -5,6 +5,8 @@ import java.math.BigDecimal;
 /**
  * How moisture was measured. Each method measures another thing, and no figure of one can be converted into a figure of
  * another: a reading is only ever held against a limit for its own method.
+ *
+ * @since 0.1
  */
 public enum MoistureMethod {
   /** A crushed sample of the subfloor with calcium carbide in a bottle: water by mass of the sample, in CM-%. */

@@ -14,6 +14,8 @@ import java.util.Optional;
  * <pre>{@code
  * MoistureReading.of(MoistureMethod.CM, "1.8").at(Point.ofMillimetres(1200, 400)).depth(Length.parse("4 cm"))
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class MoistureReading implements Serializable {
   private static final long serialVersionUID = 1L;

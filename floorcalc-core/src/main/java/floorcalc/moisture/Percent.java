@@ -9,6 +9,8 @@ import java.util.Objects;
  * percentage points. An exact decimal number; 8.5 % is held as 8.5. Immutable and thread-safe.
  * <p>
  * Two are equal if their numbers are: 8.50 % is 8.5 %. From -1 000 000 to 1 000 000, with at most 12 decimals.
+ *
+ * @since 0.1
  */
 public final class Percent implements Comparable<Percent>, Serializable {
   /** 0 %. */

@@ -15,6 +15,8 @@ import java.util.Objects;
 
 /**
  * How many readings are asked for: a number for each area, rounded up. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class ReadingCount implements Serializable {
   private static final long serialVersionUID = 1L;

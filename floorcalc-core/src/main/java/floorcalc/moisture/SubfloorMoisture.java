@@ -24,6 +24,8 @@ import java.util.stream.Collectors;
  * none, and is not judged in between.
  * <p>
  * How long ago a screed was laid is no input: readings decide, dates never do. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class SubfloorMoisture {
   private final List<Summary> summaries;
@@ -36,6 +38,7 @@ public final class SubfloorMoisture {
    * @param count how many there are, more than zero
    * @param mean their mean in the unit of the method, rounded half up to four decimals, not null
    * @param highest the highest of them, the first of equals, not null
+   * @since 0.1
    */
   public record Summary(MoistureMethod method, int count, BigDecimal mean, MoistureReading highest) {
     /** Checks that no part is null. */

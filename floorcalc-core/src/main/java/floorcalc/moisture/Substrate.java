@@ -2,7 +2,11 @@ package floorcalc.moisture;
 
 import java.util.List;
 
-/** What the floor is laid on, as far as moisture goes. */
+/**
+ * What the floor is laid on, as far as moisture goes.
+ *
+ * @since 0.1
+ */
 public enum Substrate {
   /** A concrete slab. */
   CONCRETE("concrete"),

@@ -15,6 +15,8 @@ import java.util.regex.Pattern;
  * It is not converted: formulas that exist for both scales use the one given. Two are compared exactly, as
  * {@code 9 * C / 5 + 32}; 20 °C and 68 °F compare as equal, but are not {@link #equals(Object) equal}, since they print
  * differently. From -50 °C to 150 °C.
+ *
+ * @since 0.1
  */
 public final class Temperature implements Comparable<Temperature>, Serializable {
   private static final long serialVersionUID = 1L;
@@ -26,7 +28,11 @@ public final class Temperature implements Comparable<Temperature>, Serializable 
   private final BigDecimal degrees;
   private final Scale scale;
 
-  /** The two scales in use on site. */
+  /**
+   * The two scales in use on site.
+   *
+   * @since 0.1
+   */
   public enum Scale {
     /** Degrees Celsius. */
     CELSIUS("°C"),

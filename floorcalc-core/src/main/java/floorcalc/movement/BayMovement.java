@@ -20,6 +20,7 @@ import java.util.Objects;
  *     movement needs more; not null
  * @param judgements {@code gap-takes-movement}, {@code gap-takes-movement-along} if the boards move along their length too,
  *     {@code width-within-run} and {@code length-within-run}; not null
+ * @since 0.1
  */
 public record BayMovement(ContinuousBay bay, Length swelling, Length shrinkage, Length farthest, Length needed, Length gap,
     List<Judgement> judgements) {

@@ -32,6 +32,8 @@ import java.util.stream.Stream;
  * the rules allow, the fewest openings are named at which breaks help; of several such choices the one after which the gap that any bay needs is
  * least, then the one with the openings named first. Breaks at openings leave a room that is too wide by itself as it is: that is said, with the
  * number of bays that it needs. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class BreakAdvice {
   private final List<BayMovement> asOne;
@@ -44,6 +46,7 @@ public final class BreakAdvice {
    * @param opening the opening, not null
    * @param width how wide the break is, in total: what the bays on both sides of it need together, in whole millimetres, and no
    *     less than the gap of the rule; not null
+   * @since 0.1
    */
   public record ExpansionBreak(JoinedOpening opening, Length width) {
     /** Checks that no part is null. */

@@ -16,6 +16,8 @@ import java.util.stream.Collectors;
  * <p>
  * Wood has one of its {@link Species}. Engineered boards have one of their own: ask their maker, and give it with
  * {@link #ofPercent}. The published ones below are for where nobody knows better.
+ *
+ * @since 0.1
  */
 public final class Coefficient implements Serializable {
   // Above the constants, which are checked against it.

@@ -13,6 +13,8 @@ import java.util.stream.Collectors;
 /**
  * A piece of floor that runs on without a break through one room or several, and moves as one. Its width is the extent
  * of all of it across the boards, whatever lies between. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class ContinuousBay {
   private final List<JoinedRoom> rooms;

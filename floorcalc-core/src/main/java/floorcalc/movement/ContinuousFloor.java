@@ -17,6 +17,8 @@ import java.util.stream.Collectors;
  * are one {@link ContinuousBay} and move as one.
  * <p>
  * All outlines are in the same coordinates. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class ContinuousFloor {
   /** How far the floor of an opening may be from the walls of a room that it leads to: what a plan is drawn to. */

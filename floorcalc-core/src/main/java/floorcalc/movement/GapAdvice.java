@@ -22,11 +22,17 @@ import java.util.Optional;
  * Widths of floors are across the boards. The gap is <b>on each side</b>, square to a wall that the boards run along; the
  * floor is taken to move from its middle, so each side takes half of the swelling, or from one side that holds it, so the
  * other takes all. A gap that a rule asks for is the least that is advised. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class GapAdvice {
   private static final Length MILLIMETRE = Length.ofMillimetres(1);
 
-  /** Where the floor stays put. */
+  /**
+   * Where the floor stays put.
+   *
+   * @since 0.1
+   */
   public enum StaysPut {
     /** In the middle: each side takes half. */
     IN_THE_MIDDLE("in the middle", 2),

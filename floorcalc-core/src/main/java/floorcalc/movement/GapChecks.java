@@ -24,6 +24,8 @@ import java.util.Optional;
  * </ol>
  * The place with the least margin decides. All widths are square to the wall and on that side alone, not in total. Immutable and
  * thread-safe.
+ *
+ * @since 0.1
  */
 public final class GapChecks {
   private final List<Place> places;
@@ -36,6 +38,7 @@ public final class GapChecks {
    * @param closes the most that the gap closes in either season, square to the wall, rounded up to a whole nanometre; not
    *     null
    * @param opens the most that it opens in either season, square to the wall, rounded up; not null
+   * @since 0.1
    */
   public record Place(GapPoint point, Length closes, Length opens) {
     /** Checks that no part is null. */

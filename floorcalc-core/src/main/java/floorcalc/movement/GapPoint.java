@@ -11,6 +11,8 @@ import java.util.Optional;
  * <p>
  * A floating floor moves away from its middle, so the distance across the boards from the middle of the bay counts; where
  * something holds the floor, the distance from there. Gap and cover are measured square to the wall.
+ *
+ * @since 0.1
  */
 public final class GapPoint {
   private final String name;

@@ -1,6 +1,10 @@
 package floorcalc.movement;
 
-/** How a board was sawn from the log: which of the two movements of wood its width shows. */
+/**
+ * How a board was sawn from the log: which of the two movements of wood its width shows.
+ *
+ * @since 0.1
+ */
 public enum Grain {
   /** Flat-sawn (plain-sawn): the width runs along the growth rings and moves most, tangentially. */
   FLAT_SAWN("flat-sawn"),

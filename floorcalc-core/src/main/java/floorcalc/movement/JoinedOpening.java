@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param other the name of the room on the other side, not null, another one
  * @param floor the floor between the linings, from room to room; where the wall is thin it may reach into the rooms; not
  *     null
+ * @since 0.1
  */
 public record JoinedOpening(String name, String one, String other, Outline floor) {
   /**

@@ -8,6 +8,7 @@ import java.util.Objects;
  *
  * @param name its name, such as {@code "hall"}, not null, not blank
  * @param outline its walls and what stands in it, without faults, not null
+ * @since 0.1
  */
 public record JoinedRoom(String name, Outline outline) {
   /**

@@ -31,6 +31,8 @@ import java.util.stream.IntStream;
  * }</pre>
  * It is the movement of the boards if nothing holds them. Nails, glue and the subfloor hold some of it back; how much is
  * disputed, and tests with strip floors found no practical restraint of shrinkage. So nothing is taken off here.
+ *
+ * @since 0.1
  */
 public final class MovementForecast {
   private final Percent now;

@@ -14,11 +14,17 @@ import java.util.stream.Collectors;
  * <p>
  * A floor that is fixed in one place moves away from there, so the gaps on the far sides must take all of it; fixed in two,
  * it lifts or its joints open. Floors that are glued or nailed down all over are another kind: they are meant to be held.
+ *
+ * @since 0.1
  */
 public final class Pinning implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** What can hold a floor. */
+  /**
+   * What can hold a floor.
+   *
+   * @since 0.1
+   */
   public enum FixedBy {
     /** Adhesive below a floor that should float. */
     GLUE("glue"),
@@ -62,6 +68,7 @@ public final class Pinning implements Serializable {
    *
    * @param by what it is, not null
    * @param where where it is, not null, may be empty
+   * @since 0.1
    */
   public record Fixing(FixedBy by, String where) implements Serializable {
     /** Checks that no part is null. */

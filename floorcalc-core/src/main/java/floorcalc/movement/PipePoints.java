@@ -15,6 +15,8 @@ import java.util.Objects;
  * <p>
  * Like a column, a pipe stands still while the floor moves past it: on one side swelling closes the gap, on the other shrinking does. The
  * bay is taken to stay put in the middle of its extent, as by {@link WallPoints}.
+ *
+ * @since 0.1
  */
 public final class PipePoints {
   private static final WallAngle SQUARE = WallAngle.of(BigDecimal.valueOf(90));

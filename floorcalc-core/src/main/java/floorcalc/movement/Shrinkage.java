@@ -25,6 +25,8 @@ import java.util.Optional;
  * }</pre>
  * Table 13-5 rests on group values for commercial oak and on older values for imported woods, so a coefficient worked out
  * for a single species from these tables may differ from it: northern red oak gives 0.00304, the group 0.00369.
+ *
+ * @since 0.1
  */
 public final class Shrinkage {
   /** Where shrinkage starts if it is not known for a wood: 30 %. */

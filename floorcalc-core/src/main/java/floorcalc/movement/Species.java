@@ -12,6 +12,8 @@ import java.util.Optional;
  * A wood and how much it moves, as one table has it. Immutable and thread-safe.
  * <p>
  * Where a table gives a range, the larger end is used, so that no movement is understated.
+ *
+ * @since 0.1
  */
 public final class Species {
   private static final BigDecimal TWO = BigDecimal.valueOf(2);

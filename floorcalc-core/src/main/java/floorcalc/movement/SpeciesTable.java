@@ -14,6 +14,8 @@ import java.util.stream.Collectors;
 /**
  * A published table of how much woods move. Tables that disagree stand beside each other and are never mixed. Immutable
  * and thread-safe.
+ *
+ * @since 0.1
  */
 public final class SpeciesTable {
   /**

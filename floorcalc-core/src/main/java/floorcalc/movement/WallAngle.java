@@ -20,6 +20,8 @@ import java.util.Objects;
  * with a part of their movement only, its component square to the wall.
  * <p>
  * Sines and cosines are decimal numbers rounded to twelve places, the same on every machine.
+ *
+ * @since 0.1
  */
 public final class WallAngle implements Serializable {
   /** The boards run along the wall: 0 degrees. */

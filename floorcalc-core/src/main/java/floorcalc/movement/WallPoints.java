@@ -19,6 +19,8 @@ import java.util.function.IntPredicate;
  * The bay is taken to stay put in the middle of its extent, along and across the boards, and to move as one from there. How far a
  * wall moves the gap is then linear along it, so its two ends tell all. Distances are to the wall; the floor ends a gap
  * before it, so the movement comes out a hair too large.
+ *
+ * @since 0.1
  */
 public final class WallPoints {
   private static final int DECIMALS = 9;

@@ -23,6 +23,8 @@ import java.util.Objects;
  * }</pre>
  * D is the width, C the {@link Coefficient}, MI and MF the moisture content before and after, S the shrinkage from green
  * to oven-dry and F where it starts. Exact but for the last step, which rounds to the nearest nanometre, half to even.
+ *
+ * @since 0.1
  */
 public final class WidthChange {
   private static final Source LINEAR = new Source("Wood Handbook, FPL-GTR-282", "USDA Forest Products Laboratory", 2021,

@@ -19,6 +19,8 @@ import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
  * A strip ends square where its middle line ends. If it is no wider than two expansion gaps, its end lies off the floor; a wider one
  * steps back from a wall that goes on in its line, or meets it at a slant. Corners are rounded to the nearest nanometre, those of strips along x or y need no rounding; floor no more than a
  * micrometre wide counts as swallowed, as it does with {@link ExpansionGap}. Stateless and thread-safe.
+ *
+ * @since 0.1
  */
 public final class BreakGap {
   private static final PrecisionModel WHOLE = new PrecisionModel(1);

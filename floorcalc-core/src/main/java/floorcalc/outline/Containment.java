@@ -1,6 +1,10 @@
 package floorcalc.outline;
 
-/** Where a point lies with regard to a ring or an outline. */
+/**
+ * Where a point lies with regard to a ring or an outline.
+ *
+ * @since 0.1
+ */
 public enum Containment {
   /** On the floor, off every wall. */
   INSIDE,

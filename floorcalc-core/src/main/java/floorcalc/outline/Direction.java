@@ -10,6 +10,8 @@ import java.math.RoundingMode;
  * <p>
  * Turning by a multiple of 90 degrees is exact. Any other angle is turned with sines and cosines that are the same on
  * every machine, and each coordinate is rounded to the nearest nanometre.
+ *
+ * @since 0.1
  */
 public final class Direction implements Comparable<Direction>, Serializable {
   /** Along the x axis: 0 degrees. */

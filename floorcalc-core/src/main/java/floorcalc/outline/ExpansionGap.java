@@ -21,6 +21,8 @@ import java.util.stream.Collectors;
  * Each corner of the laid area is the true corner, rounded to the nearest nanometre along x and y: within one nanometre
  * for rooms of up to 200 m. At a reflex corner of more than 348.5 degrees (the tip of a needle) the mitre is cut off square ten
  * gaps from the corner. Floor no more than a micrometre wide, pieces and necks, counts as swallowed. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class ExpansionGap {
   private final Outline room;

@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param low the corner with the smallest x and y, not null
  * @param high the corner with the greatest x and y, not null
+ * @since 0.1
  */
 public record Extent(Point low, Point high) implements Serializable {
 

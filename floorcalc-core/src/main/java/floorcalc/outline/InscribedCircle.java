@@ -16,6 +16,8 @@ import java.util.List;
  * The centre lies on a whole nanometre and the radius is its exact distance from the nearest wall, rounded down. It falls short of the widest circle
  * by no more than 2 nm, see {@link #radiusAtMost()}. Where many places are as good, as along a corridor, it is one of them, the same on every
  * machine. Immutable and thread-safe. See {@code docs/outline.md}.
+ *
+ * @since 0.1
  */
 public final class InscribedCircle {
   /** What rounding the centre can take, and a nanometre. */

@@ -18,6 +18,7 @@ import java.util.List;
  *
  * @param width the width, rounded to the nearest nanometre, not null, not negative
  * @param along which way the parallels run, not null
+ * @since 0.1
  */
 public record LeastWidth(Length width, Direction along) {
   /**

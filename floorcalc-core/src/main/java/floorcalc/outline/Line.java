@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param from where it begins, not null
  * @param to where it ends, not the same point, not null
+ * @since 0.1
  */
 public record Line(Point from, Point to) implements Serializable {
   /** Checks that no part is null and that the ends differ. */

@@ -15,6 +15,8 @@ import java.util.stream.Stream;
  * A ring that has to be turned round keeps its first corner; its walls are then numbered the other way. To check what a
  * person gave, with their own numbers, use {@link OutlineCheck#faultsOf(Ring, List)} before making the outline. An outline is
  * not checked when it is made: what crosses itself has no meaningful area. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Outline implements Serializable {
   private static final long serialVersionUID = 1L;

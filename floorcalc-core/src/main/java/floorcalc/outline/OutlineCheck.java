@@ -14,6 +14,8 @@ import java.util.stream.Stream;
  * <p>
  * Decided by exact arithmetic on whole nanometres, so a wall that misses another by one nanometre does not touch it.
  * Rings may be given clockwise or counter-clockwise; walls and corners are numbered as given.
+ *
+ * @since 0.1
  */
 public final class OutlineCheck {
   /** The most corners that the rings of an outline may have together. */

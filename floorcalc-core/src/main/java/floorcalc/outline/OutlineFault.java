@@ -14,6 +14,7 @@ import java.util.Optional;
  *     be empty, not null
  * @param place where, not null, empty if the fault has no one place
  * @param message one sentence for people: what, where, the value, the bound and what to do; not null
+ * @since 0.1
  */
 public record OutlineFault(Kind kind, int ring, List<Integer> walls, Optional<Point> place, String message) {
 
@@ -25,7 +26,11 @@ public record OutlineFault(Kind kind, int ring, List<Integer> walls, Optional<Po
     Objects.requireNonNull(message, "message");
   }
 
-  /** What can be wrong with an outline. */
+  /**
+   * What can be wrong with an outline.
+   *
+   * @since 0.1
+   */
   public enum Kind {
     /** A ring has fewer than three corners. */
     TOO_FEW_CORNERS("too-few-corners"),

@@ -28,6 +28,8 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  * Where a line ends on a wall, and where two lines cross, a corner is made, rounded to the nearest nanometre. An end that
  * lies within two nanometres of a wall or another line is on it. A corner that comes to lie exactly on a straight side of a part
  * is left out of it. Parts of less than two nanometres in width on average are left out.
+ *
+ * @since 0.1
  */
 public final class PartedOutline {
   private static final PrecisionModel NANOMETRES = new PrecisionModel(1);

@@ -3,7 +3,11 @@ package floorcalc.outline;
 import floorcalc.measure.Length;
 import java.io.Serializable;
 
-/** A place on the floor: x to the right, y up, whole nanometres. Immutable and thread-safe. */
+/**
+ * A place on the floor: x to the right, y up, whole nanometres. Immutable and thread-safe.
+ *
+ * @since 0.1
+ */
 public final class Point implements Comparable<Point>, Serializable {
   private static final long serialVersionUID = 1L;
 

@@ -15,6 +15,8 @@ import java.util.Objects;
  * People count from 1: wall 1 runs from corner 1 to corner 2, and so it is called in every message. Methods count from
  * 0, as lists do: index 0 is corner 1, and the wall of an index runs from that corner to the next. A ring may be
  * invalid (it may cross itself, or have no corner at all); {@link OutlineCheck} finds that. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Ring implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -11,10 +11,16 @@ import java.util.Objects;
  * <p>
  * The text itself has no unit. Millimetres are meant unless metres are asked for. As the standard has it, the last point
  * of each ring repeats the first; it is dropped on reading and added on writing.
+ *
+ * @since 0.1
  */
 public final class Wkt {
 
-  /** The unit of the numbers in a text. */
+  /**
+   * The unit of the numbers in a text.
+   *
+   * @since 0.1
+   */
   public enum Unit {
     /** Millimetres: at most six decimals are exact. */
     MILLIMETRES(6),

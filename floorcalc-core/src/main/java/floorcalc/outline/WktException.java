@@ -1,6 +1,10 @@
 package floorcalc.outline;
 
-/** Thrown when a text is not a polygon in well-known text. Its message shows the place and says what is allowed there. */
+/**
+ * Thrown when a text is not a polygon in well-known text. Its message shows the place and says what is allowed there.
+ *
+ * @since 0.1
+ */
 public final class WktException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
   /** How much of the text the message shows on either side of the place. */

@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param direction the way its boards run, not null
  * @param laid the laid area: the room less the expansion gap, in room coordinates; not null
  * @param rows its rows, from the starting wall on; not null
+ * @since 0.1
  */
 public record Bay(String bay, String room, Direction direction, Outline laid, List<Row> rows) implements Serializable {
   /** Checks that no part is null and copies the lists given. */

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param higherBy how much higher it is than this floor, negative if lower; 0 mm where {@code aboveSubfloor} says it; not null
  * @param aboveSubfloor how high it is above the bare subfloor on this side, from which the difference follows once the layers of
  *     this floor are known; empty if {@code higherBy} says it; not null
+ * @since 0.1
  */
 public record Beyond(String finish, Length higherBy, Optional<Length> aboveSubfloor) implements Serializable {
   /** The finish of a floor that goes on beyond the door with the same boards. */

@@ -11,6 +11,7 @@ import java.util.Objects;
  *
  * @param room the name of the room whose site was judged, not null, empty if it is the laid floor that was
  * @param judgement what was judged, found and allowed, what it came to, and what to do; not null
+ * @since 0.1
  */
 public record Check(String room, Judgement judgement) implements Serializable {
   /** Checks that no part is null. */

@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param required what the rule asks for, not null
  * @param found what the floor has, not null
  * @param because why it could not be kept, not null
+ * @since 0.1
  */
 public record Compromise(String rule, String where, Length required, Length found, String because) implements Serializable {
   /** Checks that no part is null. */

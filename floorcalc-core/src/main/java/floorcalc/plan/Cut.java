@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param alongTo the rectangle's end at high x, measured likewise; not null
  * @param acrossFrom the rectangle's edge at low y, measured from the board's edge that faces the starting wall; not null
  * @param acrossTo the rectangle's edge at high y, measured likewise; not null
+ * @since 0.1
  */
 public record Cut(int board, Length alongFrom, Length alongTo, Length acrossFrom, Length acrossTo) implements Serializable {
   /** Checks that no part is null. */

@@ -5,7 +5,11 @@ import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 
-/** How the direction of the boards is chosen. Immutable and thread-safe. */
+/**
+ * How the direction of the boards is chosen. Immutable and thread-safe.
+ *
+ * @since 0.1
+ */
 public final class DirectionChoice implements Serializable {
   /** Along the longest wall of each room, from 0 up to 180 degrees; of equally long walls the first. */
   public static final DirectionChoice LONGEST_WALL = new DirectionChoice("longest-wall", null);

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param leaf how high the bottom of its leaf is above the bare subfloor, at the lowest point of its swing; empty if it was not
  *     measured or there is no leaf; not null, not negative
  * @param fire whether it is a fire door, not null
+ * @since 0.1
  */
 public record Door(String name, Point from, Point to, String leadsTo, Beyond beyond, Casing casing, Optional<Length> leaf,
     FireRating fire) implements Serializable {

@@ -20,6 +20,8 @@ import java.util.Optional;
 /**
  * All that is known about a floor before it is planned: the goods, the rules, the choices, the rooms in laying order.
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class FloorJob implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -238,7 +240,11 @@ public final class FloorJob implements Serializable {
     return builder;
   }
 
-  /** Gathers the parts of a job. Not thread-safe. */
+  /**
+   * Gathers the parts of a job. Not thread-safe.
+   *
+   * @since 0.1
+   */
   public static final class Builder {
     private final String title;
     private final BoardGoods board;

@@ -28,6 +28,7 @@ import java.util.Optional;
  * @param figures what tells this plan apart from others that take as many packs; empty for a plan that was not made by this
  *     library; not null
  * @param breaks the expansion breaks between the bays of a room, room by room; not null
+ * @since 0.1
  */
 public record FloorPlan(
     String title,

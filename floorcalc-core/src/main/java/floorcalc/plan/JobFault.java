@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param code a stable name in lower case with hyphens, for programs, explained in {@code docs/errors.md}; that of the
  *     {@linkplain floorcalc.outline.OutlineFault fault} where an outline is unsound; not null
  * @param message one sentence for people: what, where, the value, the bound and what to do; not null
+ * @since 0.1
  */
 public record JobFault(int room, String code, String message) implements Serializable {
   /** Checks that no part is null. */

@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param outline its outline in room coordinates, not null
  * @param holes holes in it, in room coordinates; not null
  * @param from the part of the board that it is cut from, not null
+ * @since 0.1
  */
 public record LaidPiece(String piece, int run, PieceKind kind, Ring outline, List<Ring> holes, Cut from)
     implements Serializable {

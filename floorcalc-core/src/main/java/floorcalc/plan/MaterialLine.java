@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param quantity how much to buy, not null
  * @param unit the unit of the quantity, such as {@code "pack"}; not null
  * @param working how the quantity was worked out, not null
+ * @since 0.1
  */
 public record MaterialLine(String item, String net, BigDecimal quantity, String unit, List<Step> working)
     implements Serializable {

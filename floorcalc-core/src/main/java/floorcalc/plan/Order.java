@@ -11,6 +11,7 @@ import java.io.Serializable;
  * @param packs whole packs to order
  * @param boardsInPacks the boards in these packs
  * @param packsAtLeast packs that no plan with the same rows and rules can do without, a true lower bound; 0 if nothing is known
+ * @since 0.1
  */
 public record Order(int boardsUsed, int boardsAtLeast, int spare, int packs, int boardsInPacks, int packsAtLeast)
     implements Serializable {

@@ -1,6 +1,10 @@
 package floorcalc.plan;
 
-/** What a piece is in its run, in laying order. */
+/**
+ * What a piece is in its run, in laying order.
+ *
+ * @since 0.1
+ */
 public enum PieceKind {
   /** The right-hand part of a board: its left end is sawn and faces the gap, its right end meets the next board. */
   START,

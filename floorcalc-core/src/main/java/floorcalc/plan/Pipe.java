@@ -10,6 +10,7 @@ import java.util.Objects;
  *
  * @param at its middle, not null
  * @param diameter its outer diameter, not null, more than zero
+ * @since 0.1
  */
 public record Pipe(Point at, Length diameter) implements Serializable {
   /** Checks that no part is null and that the diameter is more than zero. */

@@ -19,6 +19,7 @@ import java.util.Optional;
  *     enclose the pieces; sawing them to shape at a slant or a notch is not counted
  * @param longestLeftover the longest offcut of full width that is left of the boards used, zero if there is none; boards that
  *     stay whole are not counted; not null
+ * @since 0.1
  */
 public record PlanFigures(Optional<Length> smallestOffset, int inLine, int stairs, int cuts, Length longestLeftover)
     implements Serializable {

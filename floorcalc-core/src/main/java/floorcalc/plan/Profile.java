@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param to its other end in room coordinates, not null
  * @param length its length, not null
  * @param because why it is there, not null
+ * @since 0.1
  */
 public record Profile(String kind, Point from, Point to, Length length, String because) implements Serializable {
   /** Checks that no part is null. */

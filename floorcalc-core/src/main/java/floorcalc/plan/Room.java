@@ -28,6 +28,7 @@ import java.util.stream.Collectors;
  * @param breaks its expansion breaks if the job fixes them, an empty list for none at all; where the job says nothing they are
  *     looked for; not null
  * @param use how it is used, not null
+ * @since 0.1
  */
 public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pipes, Subfloor subfloor, SiteReadings site,
     Optional<Calculated<SurveyReport>> survey, List<Opening> openings, Optional<List<ExpansionBreak>> breaks,

@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param room the name of its room, not null
  * @param line where it lies and what asks for it, not null
  * @param gap the width of its gap in all, half of it on either side of the line; not null, not negative
+ * @since 0.1
  */
 public record RoomBreak(String room, ExpansionBreak line, Length gap) implements Serializable {
   /** Checks that no part is null and that the gap is not negative. */

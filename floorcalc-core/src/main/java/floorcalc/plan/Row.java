@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param row its number, from 1 at the starting wall
  * @param coverWidth what the row shows: the width of its widest piece, not null
  * @param pieces its pieces from low x to high x in the frame of the bay, run by run; not null
+ * @since 0.1
  */
 public record Row(int row, Length coverWidth, List<LaidPiece> pieces) implements Serializable {
   /** Checks that no part is null and copies the lists given. */

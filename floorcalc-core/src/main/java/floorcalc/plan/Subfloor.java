@@ -1,6 +1,10 @@
 package floorcalc.plan;
 
-/** What the floor is laid on. */
+/**
+ * What the floor is laid on.
+ *
+ * @since 0.1
+ */
 public enum Subfloor {
   /** A concrete slab. */
   CONCRETE,

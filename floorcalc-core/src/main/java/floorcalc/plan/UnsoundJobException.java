@@ -3,7 +3,11 @@ package floorcalc.plan;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Thrown when a job cannot be planned; it carries all faults, not only the first. */
+/**
+ * Thrown when a job cannot be planned; it carries all faults, not only the first.
+ *
+ * @since 0.1
+ */
 public final class UnsoundJobException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 

@@ -20,6 +20,8 @@ import java.util.Objects;
  * An arm of {@code n} rows that starts at {@code a} arrives at {@code a + n * p}. How far two arms miss each other is their
  * difference to the nearest whole row. An arm whose rows run off by {@code r} over a length {@code l} arrives turned by that much:
  * over the row that joins both arms, {@code L} long, the lines part by {@code L * (r1 / l1 - r2 / l2)}. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Closure {
   private final Length mismatch;
@@ -36,6 +38,7 @@ public final class Closure {
    * @param pitchPlusMinus the most that its mean pitch is off, both ways, not null, not negative
    * @param runOff how far its rows run off, up positive, over {@code over}; not null
    * @param over the length that {@code runOff} was measured over, not null, more than zero
+   * @since 0.1
    */
   public record Arm(String name, Length start, long rows, Length pitch, Length pitchPlusMinus, Length runOff, Length over) {
     /**

@@ -22,6 +22,8 @@ import java.util.Optional;
  * worked out from the line itself and rounded once, to the nearest nanometre; nothing is added up from rounded steps. Between two
  * points, and at multiples of 45 degrees, the line is exact; at another angle its direction is good to 16 digits. Immutable and
  * thread-safe.
+ *
+ * @since 0.1
  */
 public final class ControlLine {
   static final MathContext ENOUGH = new MathContext(60);
@@ -36,6 +38,7 @@ public final class ControlLine {
    * @param row the row: row 1 lies against the line on its left, row 0 against it on its right
    * @param fromRowLine the height over the row line that the row begins at, from zero up to, but not including, the pitch; not null
    * @param along the place along the line, from its first point; not null
+   * @since 0.1
    */
   public record Place(long row, Length fromRowLine, Length along) {
     /** Checks that no part is null. */
@@ -50,6 +53,7 @@ public final class ControlLine {
    *
    * @param from where it begins along the line, not null
    * @param to where it ends, not null, more than {@code from}
+   * @since 0.1
    */
   public record Chord(Length from, Length to) {
     /** Checks that no part is null. */

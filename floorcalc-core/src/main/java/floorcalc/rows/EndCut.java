@@ -18,6 +18,8 @@ import java.util.Objects;
 /**
  * How boards are cut at a wall that is not square to them: the angle that the saw is set to, by how much one edge is longer than the
  * other, and how long the cut is. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class EndCut {
   private static final int DEGREE_DECIMALS = 4;
@@ -32,6 +34,7 @@ public final class EndCut {
    * @param corner the corner of the room, counted from 1
    * @param height from the corner to the row line where the row ends, more than zero, at most the pitch; not null
    * @param length how long the piece is along that row line, as if both walls went on to it; not null
+   * @since 0.1
    */
   public record CornerPiece(int corner, Length height, Length length) {
     /** Checks that no part is null. */

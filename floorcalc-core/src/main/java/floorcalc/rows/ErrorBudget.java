@@ -22,6 +22,8 @@ import java.util.Random;
  * {@code u = sqrt(sum n * u_i^2)}, with {@code u_i = a / sqrt(3)} for a part that is only known to lie within {@code a}; and the
  * range that holds 95 of 100 cases, {@code 1.96 u} if the sum is nearly normal, or read off many tries by chance. Immutable and
  * thread-safe.
+ *
+ * @since 0.1
  */
 public final class ErrorBudget {
   /** The most tries. */

@@ -10,12 +10,17 @@ import java.util.Objects;
  * @param shape how its values lie about the middle, not null
  * @param size of a normal part its standard deviation, of one within limits the limit both ways; not null, not negative
  * @param times how many of it add up, each off by itself; at least 1, at most {@value #MOST_TIMES}
+ * @since 0.1
  */
 public record ErrorPart(String name, Shape shape, Length size, long times) {
   /** The most that may add up. */
   public static final long MOST_TIMES = 100_000;
 
-  /** How values lie about the middle. */
+  /**
+   * How values lie about the middle.
+   *
+   * @since 0.1
+   */
   public enum Shape {
     /** Normally distributed, as errors of measuring are. */
     NORMAL,

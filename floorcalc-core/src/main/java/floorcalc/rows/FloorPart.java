@@ -8,6 +8,7 @@ import java.util.Objects;
  *
  * @param name what people call it, such as {@code "hall"}, not null, not blank
  * @param outline where boards lie: the room less its gap; not null
+ * @since 0.1
  */
 public record FloorPart(String name, Outline outline) {
   /**

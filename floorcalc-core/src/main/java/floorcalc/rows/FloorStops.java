@@ -14,6 +14,8 @@ import java.util.List;
  * <p>
  * Levels are heights over a control line, to its left. A side that lies in another part or along its edge, within 1 mm, is open: the
  * floor goes on there. A wall with a doorway in it stays a stop beside the doorway. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class FloorStops {
   private static final Length NEAR = Length.ofMillimetres(1);

@@ -20,6 +20,8 @@ import java.util.Objects;
  * back, such as the floor behind a wall between two doors, needs a new first row: it is laid back from a row that lies already, groove
  * to groove on a loose tongue (double tongue, spline) of the whole length. Where two arms come together again the floor closes: both
  * must arrive in phase and at one angle, see {@link Closure}. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class LayingOrder {
   private final Length tongueAtLine;
@@ -35,6 +37,7 @@ public final class LayingOrder {
    * @param to where it ends, not null
    * @param farthest how far back the part goes at most, as a height over the start line; not null
    * @param walls the stops where the rows of the part end, such as {@code "hall, wall 3"}; not null
+   * @since 0.1
    */
   public record Turn(Length level, Length from, Length to, Length farthest, List<String> walls) {
     /** Checks that no part is null and copies the list. */
@@ -63,9 +66,14 @@ public final class LayingOrder {
    * @param from where the obstacle between the arms begins along the line, not null
    * @param to where it ends, not null
    * @param how whether the arms come side by side or from opposite sides, not null
+   * @since 0.1
    */
   public record Meeting(Length level, Length from, Length to, How how) {
-    /** How arms meet. */
+    /**
+     * How arms meet.
+     *
+     * @since 0.1
+     */
     public enum How {
       /** Both were laid the same way: one row goes on over both. */
       SIDE_BY_SIDE,

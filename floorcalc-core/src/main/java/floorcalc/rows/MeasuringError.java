@@ -12,6 +12,8 @@ import java.util.List;
 
 /**
  * What a measuring error does to the strips of a start line. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class MeasuringError {
   private final Length plusMinus;

@@ -13,6 +13,8 @@ import java.util.List;
  * A right angle set out with a tape: three parts along the line, four square to it, and five between the two marks.
  * <p>
  * Large is sure: of the whole multiples of a unit that fit the floor the greatest is taken. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class RightAngle {
   private final Length along;

@@ -26,6 +26,8 @@ import java.util.Objects;
  *     RowWay.LEAST_CUT).value();   // 19 rows, first and last 150 mm and full
  * }</pre>
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class RowDivision {
   private final Length laidWidth;

@@ -20,6 +20,8 @@ import java.util.Optional;
  * <p>
  * Positive: the rows run ahead and the last row gets narrower. Negative: they fall behind and it gets wider, or
  * another row is needed. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class RowDrift {
   private final Length nominalPitch;

@@ -1,6 +1,10 @@
 package floorcalc.rows;
 
-/** How the width of the first row is chosen. */
+/**
+ * How the width of the first row is chosen.
+ *
+ * @since 0.1
+ */
 public enum RowWay {
   /**
    * A full first row where every strip is then at least the minimum; otherwise the start line that makes the

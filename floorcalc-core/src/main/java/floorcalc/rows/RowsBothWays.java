@@ -17,6 +17,8 @@ import java.util.List;
  * Either two rows meet on the line, or a row lies with its middle on it. Moving by half a board changes both outer strips by as
  * much: where the one leaves slivers the other leaves half a board more or less. Rows laid both ways turn groove to groove along one
  * row line, which takes a loose tongue (double tongue, spline) over its whole length. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class RowsBothWays {
   private final Joint joint;
@@ -25,7 +27,11 @@ public final class RowsBothWays {
   private final Length stripBefore;
   private final Length stripBeyond;
 
-  /** What lies on the line. */
+  /**
+   * What lies on the line.
+   *
+   * @since 0.1
+   */
   public enum Joint {
     /** Two rows meet on the line. */
     ROW_LINE_ON_LINE,

@@ -18,6 +18,8 @@ import java.util.Objects;
  * floor. Beyond the gap {@code g} the row may be {@code c + d(x) - g} wide. A trim lets the gap grow by {@code q}, so a board whose
  * straight edge is left {@code p} from the row line serves where the wall is farthest, and elsewhere it is scribed by
  * {@code max(0, dmax - d(x) - q)}. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Scribe {
   private final WallFace wall;
@@ -33,6 +35,7 @@ public final class Scribe {
    * @param at the place along the string line, not null
    * @param depth what is taken off the edge of a full board, not null, not negative
    * @param width what is left of the board there, not null; zero or less where the wall comes past the row line
+   * @since 0.1
    */
   public record Depth(Length at, Length depth, Length width) {
     /** Checks that no part is null. */

@@ -29,6 +29,8 @@ import java.util.OptionalLong;
  * A bay that is no wider than a board is one row: its line is a full board above the lowest level, whatever the way.
  * <p>
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class StartLine {
   private final Length bayLow;

@@ -20,13 +20,18 @@ import java.util.Optional;
  * @param low its lowest level, not null
  * @param high its highest level, not null, at least {@code low}
  * @param plusMinus the most that its place is off as measured, both ways, not null, not negative; zero if it is exact
+ * @since 0.1
  */
 public record Stop(String name, Side side, Length low, Length high, Length plusMinus) {
 
   /** A side that rises more than one in so many ends rows. */
   private static final int STEEPEST = 2;
 
-  /** On which side of a stop the floor lies. */
+  /**
+   * On which side of a stop the floor lies.
+   *
+   * @since 0.1
+   */
   public enum Side {
     /** The floor begins at the stop and lies above it, as at the starting wall. */
     FLOOR_ABOVE,

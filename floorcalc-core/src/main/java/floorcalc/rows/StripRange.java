@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param measured the strip if the measurement is right, not null
  * @param later the strip if the floor ends later by the error, not null
  * @param worst the narrowest strip for any error in between; zero if the strip passes through nothing; not null
+ * @since 0.1
  */
 public record StripRange(Stop stop, Length sooner, Length measured, Length later, Length worst) {
   /** Checks that no part is null. */

@@ -24,6 +24,8 @@ import org.apache.commons.math3.special.Erf;
  * less than 1e-10 are left out of the working.
  * <p>
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class StripRisk {
   private static final double SMALL = 1e-10;

@@ -15,6 +15,8 @@ import java.util.TreeSet;
  * How the strips at all stops change while the start line goes through one board, and where the worst of them is widest.
  * <p>
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class StripTable {
   private static final int MOST_ENTRIES = 2_000;
@@ -30,6 +32,7 @@ public final class StripTable {
    * @param strips the strip at each stop as measured, in the order of the stops; zero if it comes to nothing; not null
    * @param narrowest the narrowest of them, those of stops that run off by a pitch or more left out; not null
    * @param within the narrowest if each stop lies anywhere within the error, the starting wall not moved; not null
+   * @since 0.1
    */
   public record Entry(Length firstRow, List<Length> strips, Length narrowest, Length within) {
     /** Checks that no part is null and copies the list. */

@@ -19,6 +19,8 @@ import java.util.Optional;
  * straight part of the wall crosses the rows one after the other: a row is ripped from the place where the edge comes into it to
  * the place where it leaves it, from one width to another. A taper of more than a pitch crosses several rows. Widths are exact,
  * places are rounded to the nearest nanometre. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class TaperedRows {
   private static final long MOST_ROWS = 10_000;
@@ -34,6 +36,7 @@ public final class TaperedRows {
    * @param to where it ends, not null, more than {@code from}
    * @param widthFrom what is left of the row where the rip begins, from zero to the pitch; not null
    * @param widthTo what is left of it where the rip ends, from zero to the pitch; not null
+   * @since 0.1
    */
   public record Rip(long row, Length from, Length to, Length widthFrom, Length widthTo) {
     /** Checks that no part is null. */

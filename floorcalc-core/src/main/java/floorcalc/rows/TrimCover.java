@@ -19,6 +19,7 @@ import java.util.List;
  * @param bearing the least that it is to rest on the boards, not null, not negative; in the driest season the boards draw back from
  *     it, so give what is wanted then and what they shrink
  * @param leastGap the least gap that the floor needs, not null, not negative
+ * @since 0.1
  */
 public record TrimCover(Length cover, Length bearing, Length leastGap) {
 

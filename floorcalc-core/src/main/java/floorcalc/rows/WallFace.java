@@ -17,6 +17,8 @@ import java.util.Objects;
  * <p>
  * Places count along the line. Distances are square to it and grow away from the floor; a wall that comes nearer than the line
  * has a negative one. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class WallFace {
   private static final MathContext ENOUGH = new MathContext(60);
@@ -29,6 +31,7 @@ public final class WallFace {
    * @param at the place along the line, not null
    * @param distance the distance from the line to the wall, square to the line, not null; negative if the wall comes nearer to the
    *     floor than the line
+   * @since 0.1
    */
   public record Offset(Length at, Length distance) {
     /** Checks that no part is null. */

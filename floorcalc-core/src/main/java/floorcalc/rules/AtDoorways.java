@@ -1,6 +1,10 @@
 package floorcalc.rules;
 
-/** What a floor does at a doorway that it could run through. */
+/**
+ * What a floor does at a doorway that it could run through.
+ *
+ * @since 0.1
+ */
 public enum AtDoorways {
   /** It runs through, unless the floor would get too long, too wide or could not move. */
   RUN_THROUGH("run through"),

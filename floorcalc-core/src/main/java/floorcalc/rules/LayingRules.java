@@ -19,6 +19,8 @@ import java.util.stream.Collectors;
  *     .with(LayingRules.EXPANSION_GAP, Length.parse("12 mm"), Source.GIVEN);
  * rules.value(LayingRules.MINIMUM_JOINT_OFFSET);   // 300 mm
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class LayingRules implements Serializable {
   /** The gap left at everything fixed, on each side of the floor, measured square to the edge: 0 to 100 mm. */

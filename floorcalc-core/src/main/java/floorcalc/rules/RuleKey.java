@@ -8,6 +8,7 @@ import java.util.Objects;
  * The name of a rule, the type of its value and the bounds that any value of it must keep. Immutable and thread-safe.
  *
  * @param <T> the type of the value
+ * @since 0.1
  */
 public final class RuleKey<T> implements Serializable {
   private static final long serialVersionUID = 1L;

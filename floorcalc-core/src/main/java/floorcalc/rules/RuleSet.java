@@ -12,6 +12,8 @@ import java.util.stream.Collectors;
  * <p>
  * Where a set says nothing on a rule, it falls back to {@link #COMMON_PRACTICE}, and the value carries that source.
  * What a source says is never changed: a newer edition gets a name of its own. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class RuleSet {
   /**

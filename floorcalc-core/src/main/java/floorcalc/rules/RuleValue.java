@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param key the rule, not null
  * @param value its value, not null, within the bounds of the rule
  * @param source where it comes from, not null
+ * @since 0.1
  */
 public record RuleValue<T>(RuleKey<T> key, T value, Source source) implements Serializable {
   /**

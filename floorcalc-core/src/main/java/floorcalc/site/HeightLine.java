@@ -14,6 +14,7 @@ import java.util.Objects;
  *
  * @param name what the line is called, such as {@code "A"}; not null, not blank
  * @param readings place and height of each, in the order of the line; not null
+ * @since 0.1
  */
 public record HeightLine(String name, List<ProfilePoint> readings) implements Serializable {
   /** Checks that the name is not blank and copies the list. */

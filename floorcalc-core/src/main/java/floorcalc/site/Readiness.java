@@ -16,6 +16,8 @@ import java.util.Objects;
  * measured with what to measure. A subject of which nothing was measured is one line. A site is ready only if every limit is kept and
  * nothing about the readings is doubted: what was not measured is never a pass, and days in the room stand in for no
  * reading. The makers' instructions come before all of it.
+ *
+ * @since 0.1
  */
 public final class Readiness {
   private final String room;

@@ -15,6 +15,8 @@ import java.util.Optional;
 /**
  * What of the floor to be laid bears on whether its site is fit: the room's name and area, the boards, the subfloor and the places
  * where the expansion gap is judged. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class SiteFloor {
   private final String room;

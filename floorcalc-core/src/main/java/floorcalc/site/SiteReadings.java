@@ -28,6 +28,8 @@ import java.util.function.Consumer;
  * Start from {@link #NONE}; each {@code with…} returns a copy and replaces what was given before. Places are in the coordinates of
  * the room. Where no limits are chosen, common practice judges the air and the flatness, and readings of the subfloor are held against
  * the first set that has a limit for their method, see {@link floorcalc.moisture.SubfloorMoisture}.
+ *
+ * @since 0.1
  */
 public final class SiteReadings implements Serializable {
   private static final long serialVersionUID = 1L;

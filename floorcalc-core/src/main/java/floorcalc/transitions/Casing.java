@@ -1,6 +1,10 @@
 package floorcalc.transitions;
 
-/** Whether the casings and linings of a door can be cut at the foot so that the floor runs under them. */
+/**
+ * Whether the casings and linings of a door can be cut at the foot so that the floor runs under them.
+ *
+ * @since 0.1
+ */
 public enum Casing {
   /** They can: wood or the like. */
   CUT,

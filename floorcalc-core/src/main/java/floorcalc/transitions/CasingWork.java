@@ -21,9 +21,14 @@ import java.util.Optional;
  *
  * @param treatment what is done, not null
  * @param height height of the saw cut above the bare subfloor, empty if nothing is cut; not null
+ * @since 0.1
  */
 public record CasingWork(Treatment treatment, Optional<Length> height) {
-  /** What is done at a casing. */
+  /**
+   * What is done at a casing.
+   *
+   * @since 0.1
+   */
   public enum Treatment {
     /** It is cut at the height given. */
     UNDERCUT,

@@ -18,6 +18,7 @@ import java.util.Objects;
  * @param clearance from the finished floor to the bottom of the leaf, negative if the floor stands higher than it; not null
  * @param lacking what the leaf lacks at most over the limits asked, 0 mm if it suffices; not null
  * @param judgements a judgement for each limit on the space under the leaf, in the order asked; not null
+ * @since 0.1
  */
 public record DoorLeaf(Length clearance, Length lacking, List<Judgement> judgements) {
   /** Checks that no part is null and copies the list. */

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param least the least, itself included, empty for none; not null
  * @param most the greatest, itself included, empty for none; not null
  * @param source whose limit it is, not null
+ * @since 0.1
  */
 public record DoorLimit(DoorSpace space, Optional<Length> least, Optional<Length> most, Source source) {
   /** Checks that no part is null. */

@@ -12,6 +12,8 @@ import java.util.stream.Collectors;
  * A named set of limits on the spaces at the leaf of a door, as one source states them. Sources that disagree are sets of their
  * own and are never averaged; the maker of the door and the local code come before any of them, and of fire doors before all.
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class DoorSet {
   /** A leaf 1/2 in to 3/4 in over the finished floor. No published source was found. */

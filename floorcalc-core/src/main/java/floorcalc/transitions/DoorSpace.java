@@ -1,6 +1,10 @@
 package floorcalc.transitions;
 
-/** Which space at the leaf of a door a limit is about. */
+/**
+ * Which space at the leaf of a door a limit is about.
+ *
+ * @since 0.1
+ */
 public enum DoorSpace {
   /** From the finished floor to the bottom of the leaf. */
   OVER_FINISHED_FLOOR("space under the leaf, over the finished floor"),

@@ -1,6 +1,10 @@
 package floorcalc.transitions;
 
-/** What lies beyond an edge of a floor. */
+/**
+ * What lies beyond an edge of a floor.
+ *
+ * @since 0.1
+ */
 public enum EdgeType {
   /** The same floor goes on, as behind an expansion break. */
   SAME_FLOOR,

@@ -1,6 +1,10 @@
 package floorcalc.transitions;
 
-/** Which way a profile falls: from the higher floor to the lower. */
+/**
+ * Which way a profile falls: from the higher floor to the lower.
+ *
+ * @since 0.1
+ */
 public enum Fall {
   /** Both floors are of one height. */
   LEVEL,

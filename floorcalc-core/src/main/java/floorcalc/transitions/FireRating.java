@@ -1,6 +1,10 @@
 package floorcalc.transitions;
 
-/** Whether a door, with its frame, holds back fire or smoke. */
+/**
+ * Whether a door, with its frame, holds back fire or smoke.
+ *
+ * @since 0.1
+ */
 public enum FireRating {
   /** It does: nothing on it is cut, planed or sealed before whoever answers for fire safety has said how. */
   FIRE_DOOR,

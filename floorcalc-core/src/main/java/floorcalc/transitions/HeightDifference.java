@@ -12,6 +12,7 @@ import java.util.Objects;
  * How much higher the floor beyond an edge is than this floor, both finished.
  *
  * @param beyondHigherBy the height beyond less the height here, negative if it is lower beyond; not null
+ * @since 0.1
  */
 public record HeightDifference(Length beyondHigherBy) {
   /** Checks that no part is null. */

@@ -21,6 +21,8 @@ import java.util.stream.Collectors;
  * }</pre>
  * The bare subfloor of one side may stand higher than that of another: {@link #fromSubfloorAt} says so. Lengths are exact.
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class HeightStack {
   /** The bare subfloor, with nothing on it. */

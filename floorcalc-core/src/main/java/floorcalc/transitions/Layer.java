@@ -8,6 +8,7 @@ import java.util.Objects;
  *
  * @param name what it is, such as {@code "underlay"}; not null, not blank
  * @param thickness its thickness, not null, 0 mm to 1 m; 0 mm for a layer that is left out
+ * @since 0.1
  */
 public record Layer(String name, Length thickness) {
   private static final Length THICKEST = Length.ofMillimetres(1000);

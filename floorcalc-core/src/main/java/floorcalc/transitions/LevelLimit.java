@@ -13,9 +13,14 @@ import java.util.Optional;
  * @param slope the steepest slope allowed, empty if none is named; not null
  * @param space where it may be used, not null
  * @param source whose limit it is, not null
+ * @since 0.1
  */
 public record LevelLimit(LevelTreatment treatment, Optional<Length> upTo, Optional<Slope> slope, Space space, Source source) {
-  /** Where a limit may be used. */
+  /**
+   * Where a limit may be used.
+   *
+   * @since 0.1
+   */
   public enum Space {
     /** Anywhere. */
     ANY,

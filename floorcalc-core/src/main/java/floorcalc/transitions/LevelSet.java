@@ -18,6 +18,8 @@ import java.util.stream.Collectors;
  * their own and are never averaged. The maker of the profile and the local code come before any of them.
  * <p>
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class LevelSet {
   /**

@@ -1,6 +1,10 @@
 package floorcalc.transitions;
 
-/** What a difference of height between two floors asks for. */
+/**
+ * What a difference of height between two floors asks for.
+ *
+ * @since 0.1
+ */
 public enum LevelTreatment {
   /** Nothing: the edge may stay as it is. */
   NONE("no treatment"),

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param run the least length of the bevel or ramp along the floor at that slope, exact, empty if none is named; not null
  * @param steeper steeper slopes that are allowed where space is limited, gentlest first; not null
  * @param source whose limit it is, not null
+ * @since 0.1
  */
 public record LevelVerdict(LevelSet set, LevelTreatment treatment, Optional<Slope> slope, Optional<Length> run,
     List<LevelLimit> steeper, Source source) {

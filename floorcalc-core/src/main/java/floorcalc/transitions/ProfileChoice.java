@@ -21,6 +21,7 @@ import java.util.Objects;
  * @param difference the heights either side, not null
  * @param verdict what the set asks for at this difference, not null
  * @param because why this kind, one sentence without its stop; not null
+ * @since 0.1
  */
 public record ProfileChoice(ProfileKind kind, HeightDifference difference, LevelVerdict verdict, String because) {
   /** Checks that no part is null. */

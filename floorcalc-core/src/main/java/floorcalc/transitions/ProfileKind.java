@@ -1,6 +1,10 @@
 package floorcalc.transitions;
 
-/** The kinds of transition profile. */
+/**
+ * The kinds of transition profile.
+ *
+ * @since 0.1
+ */
 public enum ProfileKind {
   /** Over a break between two floors of one height. */
   T("T"),

@@ -24,6 +24,7 @@ import java.util.Objects;
  * decimals, angles to four.
  *
  * @param pieces the straight pieces in order, not null
+ * @since 0.1
  */
 public record ProfileLine(List<ProfilePiece> pieces) {
   private static final MathContext ENOUGH = new MathContext(60);

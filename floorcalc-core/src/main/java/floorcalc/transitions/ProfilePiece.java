@@ -16,6 +16,7 @@ import java.util.Objects;
  * @param cutAtFrom the angle that the saw is turned from a square cut at the one end, in degrees from -90 to 90, positive if the
  *     profile turns to the left there; 0 for a square cut; not null
  * @param cutAtTo the same at the other end, not null
+ * @since 0.1
  */
 public record ProfilePiece(Point from, Point to, Length length, Length longPoint, Length shortPoint, BigDecimal cutAtFrom,
     BigDecimal cutAtTo) {

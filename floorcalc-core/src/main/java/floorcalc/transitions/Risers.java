@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
  * @param after each riser from below, in the finished stair; not null
  * @param spread the highest less the lowest, not null
  * @param judgements the spread and the highest riser held against the limits, not null
+ * @since 0.1
  */
 public record Risers(List<Length> after, Length spread, List<Judgement> judgements) {
   private static final int MOST = 100;

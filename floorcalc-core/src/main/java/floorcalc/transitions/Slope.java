@@ -6,6 +6,7 @@ import floorcalc.measure.Length;
  * A slope of one in a whole number.
  *
  * @param run the length that it takes to rise by one, at least 1
+ * @since 0.1
  */
 public record Slope(int run) {
   /** Checks that the run is at least 1. */

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
  * @param spread the greatest difference between any two risers, not null
  * @param highest the highest riser, empty if none is named; not null
  * @param source whose limits they are, not null
+ * @since 0.1
  */
 public record StairSet(String name, Length spread, Optional<Length> highest, Source source) {
   /** Checks that no part is null. */

@@ -8,6 +8,8 @@ import java.util.List;
  * <p>
  * After each piece the saw takes a kerf. If what is left beyond the last piece is no longer than a kerf, all of it is dust;
  * if the last piece ends where the bar does, it needs no cut.
+ *
+ * @since 0.1
  */
 public final class TrimBar {
   private final TrimStock stock;

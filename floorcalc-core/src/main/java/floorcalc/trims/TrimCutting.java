@@ -28,6 +28,8 @@ import java.util.Optional;
  * }</pre>
  * Lengths are exact; nothing here rounds. The search takes counted steps, never time, so the result is the same everywhere.
  * Immutable and thread-safe. See {@code docs/trims.md}.
+ *
+ * @since 0.1
  */
 public final class TrimCutting {
   private final List<TrimBar> bars;

@@ -13,6 +13,8 @@ import java.util.List;
  * <p>
  * {@link TrimCutting} looks for the fewest bars and which piece comes from which. This is the sum beforehand, each line of which can be
  * done with pencil and paper. Lengths are exact; nothing here rounds. Immutable and thread-safe. See {@code docs/trims.md}.
+ *
+ * @since 0.1
  */
 public final class TrimEstimate {
   private final long byLength;

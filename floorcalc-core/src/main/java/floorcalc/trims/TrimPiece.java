@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param length its finished length, not null, more than zero
  * @param allowance what is cut longer for mitres, coping and fitting, all of it together; not null, not negative
  * @param count how many such pieces are wanted, at least 1
+ * @since 0.1
  */
 public record TrimPiece(String name, Length length, Length allowance, int count) {
   /** Checks that no part is null or out of range. */

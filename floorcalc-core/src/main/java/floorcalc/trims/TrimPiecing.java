@@ -13,6 +13,8 @@ import java.util.Objects;
  * Makes a long piece up of several, where a wall is longer than the longest bar: as few as possible, whole bars and one that
  * takes the rest. If the rest would be shorter than the least piece asked for, it is made that long and the piece before it
  * shorter. Common practice, no source.
+ *
+ * @since 0.1
  */
 public final class TrimPiecing {
   private TrimPiecing() {}

@@ -9,6 +9,8 @@ import java.util.OptionalInt;
 /**
  * A length of bar that pieces can be cut from: one that is sold, with or without a limited number, or one that is on hand,
  * such as an offcut, and need not be bought. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class TrimStock {
   private final Length length;

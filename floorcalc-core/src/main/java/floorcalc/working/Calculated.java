@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
  * A result together with its working and with what was noticed on the way. Immutable if its value is.
  *
  * @param <T> the type of the result
+ * @since 0.1
  */
 public final class Calculated<T> implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param where the place, such as {@code "study-1 row 3 run 2"}; not null, may be empty
  * @param message one sentence for people: what, where, the value, the bound, what to do; not null
  * @param source whose bound it is, not null
+ * @since 0.1
  */
 public record Finding(String code, Severity severity, String where, String message, Source source)
     implements Serializable {

@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param outcome what it came to, not null
  * @param source whose limit it is, not null
  * @param advice what to do: what to measure, to mend or to wait for; not null, empty if nothing needs doing
+ * @since 0.1
  */
 public record Judgement(String code, String check, String where, String found, String limit, Outcome outcome,
     Source source, String advice) implements Serializable {

@@ -1,6 +1,10 @@
 package floorcalc.working;
 
-/** What became of a limit that was held against what was found. */
+/**
+ * What became of a limit that was held against what was found.
+ *
+ * @since 0.1
+ */
 public enum Outcome {
   /** The limit is kept. */
   MET,

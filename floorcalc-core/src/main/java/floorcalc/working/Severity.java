@@ -1,6 +1,10 @@
 package floorcalc.working;
 
-/** How much a finding matters. */
+/**
+ * How much a finding matters.
+ *
+ * @since 0.1
+ */
 public enum Severity {
   /** Good to know; nothing needs doing. */
   NOTE,

@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param year the year of the edition, 0 if unknown or not applicable
  * @param locator clause, table or page, not null, may be empty
  * @param standing how sure it is, not null
+ * @since 0.1
  */
 public record Source(String title, String publisher, int year, String locator, Standing standing)
     implements Serializable {

@@ -1,6 +1,10 @@
 package floorcalc.working;
 
-/** How sure a statement is: what stands behind it. */
+/**
+ * How sure a statement is: what stands behind it.
+ *
+ * @since 0.1
+ */
 public enum Standing {
   /** Read in the work itself, or in a text of the body that issues it. */
   READ("read in the source"),

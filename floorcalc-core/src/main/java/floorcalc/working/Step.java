@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param terms the numbers put in, in the order of the formula; not null
  * @param result the result with its unit, not null
  * @param source where the formula comes from, not null
+ * @since 0.1
  */
 public record Step(String id, String question, String formula, List<Term> terms, Object result, Source source)
     implements Serializable {

@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param meaning what it stands for, not null
  * @param value the value with its unit: a {@code Length}, an {@code Area}, a whole number, a decimal or a text; not null
  * @param source where the value comes from, not null
+ * @since 0.1
  */
 public record Term(String symbol, String meaning, Object value, Source source) implements Serializable {
 

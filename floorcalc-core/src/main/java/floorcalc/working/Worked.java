@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param about what it is about, such as {@code "study-1: rows"}; not null
  * @param steps its steps in order, not null
+ * @since 0.1
  */
 public record Worked(String about, List<Step> steps) implements Serializable {
   /** Checks that no part is null and copies the list. */

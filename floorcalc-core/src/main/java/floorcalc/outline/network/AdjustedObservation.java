@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param deviation standard deviation of the adjusted value, not negative
  * @param redundancy the share of it that the other observations control: 0 if nothing else says what it should be, near 1
  *     if they say it as well without it
+ * @since 0.1
  */
 public record AdjustedObservation(Observation observation, double adjusted, double residual, double deviation,
     double redundancy) {

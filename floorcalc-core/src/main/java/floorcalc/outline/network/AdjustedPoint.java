@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param deviationX standard deviation of x, not negative, zero if it is held
  * @param deviationY standard deviation of y, not negative, zero if it is held
  * @param covariance covariance of x and y
+ * @since 0.1
  */
 public record AdjustedPoint(String name, double x, double y, double deviationX, double deviationY, double covariance) {
   /** Checks that it has a name. */

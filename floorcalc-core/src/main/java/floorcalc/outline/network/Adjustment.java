@@ -3,7 +3,11 @@ package floorcalc.outline.network;
 import java.util.List;
 import java.util.Objects;
 
-/** A network after its adjustment. Immutable and thread-safe. */
+/**
+ * A network after its adjustment. Immutable and thread-safe.
+ *
+ * @since 0.1
+ */
 public final class Adjustment {
   private final List<AdjustedPoint> points;
   private final List<AdjustedObservation> observations;

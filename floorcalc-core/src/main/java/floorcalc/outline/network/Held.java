@@ -1,6 +1,10 @@
 package floorcalc.outline.network;
 
-/** Which coordinates of a point an adjustment leaves as they are. */
+/**
+ * Which coordinates of a point an adjustment leaves as they are.
+ *
+ * @since 0.1
+ */
 public enum Held {
   /** Neither: both are worked out. */
   NONE,

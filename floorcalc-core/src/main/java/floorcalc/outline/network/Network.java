@@ -16,6 +16,8 @@ import java.util.Map;
  * }</pre>
  * A network of which no point is held is free: of all places that fit equally well its points get the ones that are
  * moved least from where they were said to be about, and standard deviations count from the middle of all points.
+ *
+ * @since 0.1
  */
 public final class Network implements Serializable {
   /** The most points of a network. */

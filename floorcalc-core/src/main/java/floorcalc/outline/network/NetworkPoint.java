@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param x about how far it lies to the right, finite; exactly if it is held
  * @param y about how far it lies up, finite; exactly if it is held
  * @param held which coordinates stay as they are, not null
+ * @since 0.1
  */
 public record NetworkPoint(String name, double x, double y, Held held) implements Serializable {
   /**

@@ -6,6 +6,8 @@ import java.util.Objects;
 /**
  * Something measured between points of a network, with its standard deviation; a standard deviation of zero makes it
  * exact: the adjustment keeps it. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Observation implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -36,7 +38,11 @@ public final class Observation implements Serializable {
     }
   }
 
-  /** What can be observed. */
+  /**
+   * What can be observed.
+   *
+   * @since 0.1
+   */
   public enum Kind {
     /** The distance between two points. */
     DISTANCE,

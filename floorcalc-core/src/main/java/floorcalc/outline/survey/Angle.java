@@ -9,6 +9,8 @@ import java.util.regex.Pattern;
 /**
  * An angle in degrees, minutes and seconds, held as whole millionths of a second: sums and differences are exact. May be
  * negative or more than a full turn. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Angle implements Comparable<Angle>, Serializable {
   /** No angle. */

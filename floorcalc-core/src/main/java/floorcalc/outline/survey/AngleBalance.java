@@ -15,6 +15,7 @@ import java.util.Objects;
  *
  * @param angles the angles as balanced, not null
  * @param misclosure what the measured angles came to beyond what they should, not null
+ * @since 0.1
  */
 public record AngleBalance(List<Angle> angles, Angle misclosure) implements Serializable {
 

@@ -21,6 +21,8 @@ import java.util.List;
  * Arc.of(Length.parse("12 ft"), Length.parse("6 ft")).value().segment();   // half circle of 6 ft: 5.253... m²
  * }</pre>
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Arc {
   private static final MathContext DIGITS = new MathContext(40);

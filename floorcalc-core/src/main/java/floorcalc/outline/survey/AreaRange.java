@@ -28,6 +28,8 @@ import java.util.stream.Stream;
  * AreaRange.nearSquare(walls, 2).value();   // 19.987816 m² to 20 m²
  * }</pre>
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class AreaRange {
   private static final String LARGEST = "How large can the room be at most?";

@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param ratio the number of parts, at least 1
  * @param source whose limit it is, not null
+ * @since 0.1
  */
 public record ClosingLimit(long ratio, Source source) implements Serializable {
   /**

@@ -14,6 +14,7 @@ import java.util.Objects;
  * @param degrees its angle on the floor's side less 90 degrees, or less 270 at a reflex corner; positive if it is opened
  * @param out how far the end of the leaving wall lies off the square line, with the sign of the degrees, not null
  * @param over how long that wall is, not null
+ * @since 0.1
  */
 public record CornerSquareness(int corner, double degrees, Length out, Length over) implements Serializable {
 

@@ -11,6 +11,7 @@ import java.util.Objects;
  *
  * @param azimuth the direction clockwise from up (north), not null
  * @param length how far, not null, more than zero
+ * @since 0.1
  */
 public record Course(Angle azimuth, Length length) implements Serializable {
   private static final int DECIMALS = 15;

@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param to the corner at the other end, from 1
  * @param shortest the least length, to a nanometre, not null
  * @param longest the greatest length, to a nanometre, not null
+ * @since 0.1
  */
 public record DiagonalRange(int from, int to, Length shortest, Length longest) implements Serializable {
 

@@ -10,10 +10,15 @@ import java.util.Objects;
  * @param from of a wall or a tie the corner at one end, of a turn the corner, from 1
  * @param to of a wall or a tie the corner at the other end, of a turn the same corner, from 1
  * @param result what came of it: millimetres, of a turn degrees; not null
+ * @since 0.1
  */
 public record Measured(Kind kind, int from, int to, AdjustedObservation result) {
 
-  /** What can be measured. */
+  /**
+   * What can be measured.
+   *
+   * @since 0.1
+   */
   public enum Kind {
     /** The length of a wall. */
     WALL,

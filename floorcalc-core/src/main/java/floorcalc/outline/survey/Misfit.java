@@ -8,6 +8,7 @@ import java.util.List;
  * A measurement that does not fit the others, or several of which one does not fit and the rest cannot tell which.
  *
  * @param oneOf the measurements under suspicion, the most likely first, not empty
+ * @since 0.1
  */
 public record Misfit(List<Suspect> oneOf) {
   /**

@@ -26,6 +26,8 @@ import java.util.stream.Collectors;
  * // 1412.875 mm, 930.275 mm
  * }</pre>
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class RunningDimensions {
   /** The most readings along one wall. */

@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
  *
  * @param text what may have happened, for example {@code "read 100 mm too long"}; not null
  * @param corrected what was meant if so, not null
+ * @since 0.1
  */
 public record Slip(String text, Length corrected) implements Serializable {
   private static final int DEVIATIONS_OFF = 3;
@@ -27,7 +28,11 @@ public record Slip(String text, Length corrected) implements Serializable {
   private static final Length FOOT = Length.ofInches(12, 0, 1);
   private static final Length TENTH_OF_FOOT = Length.ofNanometres(30_480_000);
 
-  /** What a tape is marked with, and so which mistakes it invites. */
+  /**
+   * What a tape is marked with, and so which mistakes it invites.
+   *
+   * @since 0.1
+   */
   public enum Marks {
     /** Metres, centimetres and millimetres. */
     METRIC,

@@ -23,6 +23,8 @@ import java.util.List;
  * <pre>{@code
  * Squareness.of(outline.shell()).value();   // [corner 1: 0.116 degrees more than square, 10.2 mm over 5030.0 mm, ...
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class Squareness {
   /** Corners further than this from square are not meant to be square: nearer to 45 or 135 degrees than to 90. */

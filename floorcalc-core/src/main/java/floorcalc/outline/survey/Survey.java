@@ -13,6 +13,8 @@ import java.util.Objects;
  *     SurveyWall.of(Length.parse("5005 mm")), SurveyWall.of(Length.parse("3990 mm"))))
  *     .withTies(List.of(new Tie(1, 3, Length.parse("6399 mm")), new Tie(2, 4, Length.parse("6427 mm"))));
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class Survey implements Serializable {
   /** The most walls that a survey may have. */
@@ -55,7 +57,11 @@ public final class Survey implements Serializable {
     return new Survey(List.copyOf(walls), Corners.AS_MEASURED, List.of(), List.of(), SurveyUncertainty.TAPE);
   }
 
-  /** What is known of a corner whose turn was not measured. */
+  /**
+   * What is known of a corner whose turn was not measured.
+   *
+   * @since 0.1
+   */
   public enum Corners {
     /** Nothing: what ties and other walls make it. */
     AS_MEASURED,

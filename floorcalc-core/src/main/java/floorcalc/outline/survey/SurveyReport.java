@@ -14,6 +14,8 @@ import java.util.Optional;
  * report.value().room().ifPresent(room -> System.out.println(room.area()));
  * report.findings().forEach(System.out::println);
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class SurveyReport implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param length {@code a}: what any length may be off, not null, more than zero
  * @param lengthPerMetre {@code b}: what each metre adds, not null, not negative
  * @param turnDegrees what a measured turn may be off, more than zero, at most 45 degrees
+ * @since 0.1
  */
 public record SurveyUncertainty(Length length, Length lengthPerMetre, double turnDegrees) implements Serializable {
   /** A tape held by hand: 2 mm and 0.2 mm a metre, turns to half a degree. Common practice, no source. */

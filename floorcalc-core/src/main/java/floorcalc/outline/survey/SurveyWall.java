@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param turn how the next wall turns, not null
  * @param rise how far the middle of the wall stands off the straight line if the wall is an arc, to the outside positive;
  *     zero if it is straight; not null
+ * @since 0.1
  */
 public record SurveyWall(Length length, Turn turn, Length rise) implements Serializable {
   /**

@@ -15,6 +15,8 @@ import java.util.OptionalDouble;
 /**
  * A room as its measurements make it, and how sure it is. Corner 1 is the origin and wall 1 runs along x. Immutable and
  * thread-safe.
+ *
+ * @since 0.1
  */
 public final class SurveyedRoom {
   /** How far the straight pieces that stand for an arc are from it at most. */

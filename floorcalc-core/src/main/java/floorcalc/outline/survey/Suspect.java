@@ -9,6 +9,7 @@ import java.util.Objects;
  * @param expected what the others say that it should be: millimetres, of a turn degrees
  * @param expectedDeviation the standard deviation of that
  * @param slip what may have happened, such as {@code "read 100 mm too much"}; empty if no usual slip fits; not null
+ * @since 0.1
  */
 public record Suspect(Measured measured, double expected, double expectedDeviation, String slip) {
   /** Checks that no part is null. */

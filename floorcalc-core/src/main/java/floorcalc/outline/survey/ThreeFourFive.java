@@ -17,6 +17,7 @@ import java.util.Objects;
  * @param onFirst where to mark the first wall, from the corner, not null
  * @param onSecond where to mark the second wall, from the corner, not null
  * @param diagonal what is between the marks if the corner is square, not null
+ * @since 0.1
  */
 public record ThreeFourFive(Length onFirst, Length onSecond, Length diagonal) implements Serializable {
 

@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param from the corner at one end, from 1
  * @param to the corner at the other end, from 1, another one
  * @param length how long, not null, more than zero
+ * @since 0.1
  */
 public record Tie(int from, int to, Length length) implements Serializable {
   /**

@@ -12,10 +12,15 @@ import java.util.Objects;
  * @param to the corner at the other end; the same for a turn at a corner
  * @param about about how long it is, zero for a turn; not null
  * @param text the same for people, not null
+ * @since 0.1
  */
 public record ToMeasure(Why why, int from, int to, Length about, String text) implements Serializable {
 
-  /** What something is to be measured for. */
+  /**
+   * What something is to be measured for.
+   *
+   * @since 0.1
+   */
   public enum Why {
     /** Without it the shape is not fixed. */
     FIX_SHAPE,

@@ -24,6 +24,8 @@ import java.util.OptionalLong;
  * }</pre>
  * Latitudes, departures and places are rounded to the nearest nanometre; adjusted courses are differences of places, so they
  * close exactly. Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Traverse {
   private final List<Course> courses;

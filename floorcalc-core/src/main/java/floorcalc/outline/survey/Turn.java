@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 /**
  * How the next wall turns at the end of a wall, seen by someone who walks along it with the room on the left.
  * Immutable and thread-safe.
+ *
+ * @since 0.1
  */
 public final class Turn implements Serializable {
   /** To the left, as at most corners; by how much was not measured. */
@@ -68,7 +70,11 @@ public final class Turn implements Serializable {
     return side;
   }
 
-  /** The side to which a wall turns. */
+  /**
+   * The side to which a wall turns.
+   *
+   * @since 0.1
+   */
   public enum Side {
     /** To the left: the corner points away from the room. */
     LEFT,

@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param wall the wall, from 1
  * @param at how far along the straight line from the wall's first corner, not null, not negative
  * @param distance how far off that line, square to it: to the inside of the room positive; not null
+ * @since 0.1
  */
 public record WallOffset(int wall, Length at, Length distance) implements Serializable {
   /**

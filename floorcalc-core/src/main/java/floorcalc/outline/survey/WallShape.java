@@ -10,6 +10,8 @@ import java.util.List;
  * <p>
  * The wall is walked from its first corner to its second with the room on the left. Points are rounded to the nearest
  * nanometre; along an axis they are exact. Whether the face meets another wall is for {@link floorcalc.outline.OutlineCheck}.
+ *
+ * @since 0.1
  */
 public final class WallShape {
   /** The most points that an arc is divided into. */
