@@ -64,11 +64,13 @@ class HouseTest {
     arrows.put("trims", Set.of("measure", "working", "rules"));
     arrows.put("moisture", Set.of("measure", "working", "outline"));
     arrows.put("movement", Set.of("measure", "working", "rules", "outline", "moisture"));
-    arrows.put("flatness", Set.of("measure", "working", "outline"));
-    arrows.put("deviations", Set.of("measure", "working", "outline", "boards", "flatness"));
+    arrows.put("flatness", Set.of("measure", "working"));
+    arrows.put("levels", Set.of("measure", "working", "outline", "flatness"));
+    arrows.put("deviations", Set.of("measure", "working", "outline", "boards", "levels"));
     arrows.put("materials",
-        Set.of("measure", "working", "rules", "outline", "moisture", "flatness", "boards", "trims", "bays"));
-    arrows.put("site", Set.of("measure", "working", "rules", "outline", "boards", "moisture", "movement", "flatness"));
+        Set.of("measure", "working", "rules", "outline", "moisture", "levels", "boards", "trims", "bays"));
+    arrows.put("site", Set.of("measure", "working", "rules", "outline", "boards", "moisture", "movement", "flatness",
+        "levels"));
     arrows.put("plan", Set.of("measure", "working", "rules", "outline", "bays", "transitions", "fittings", "rows", "joints",
         "boards", "deviations", "materials", "site"));
     arrows.put("laying",
@@ -77,9 +79,9 @@ class HouseTest {
     // these two values and nothing else of their packages (see AuditIndependenceTest).
     arrows.put("audit", Set.of("measure", "working", "rules", "outline", "bays", "boards", "materials", "plan"));
     arrows.put("finishing", Set.of("measure", "working", "rules", "outline", "bays", "transitions", "fittings", "rows", "joints",
-        "boards", "materials", "trims", "moisture", "movement", "flatness", "site", "plan"));
+        "boards", "materials", "trims", "moisture", "movement", "flatness", "levels", "site", "plan"));
     // A job hands out its boards, whose width tells a sawn edge from a factory edge.
-    arrows.put("drawing", Set.of("measure", "working", "rules", "outline", "bays", "fittings", "flatness", "boards", "plan"));
+    arrows.put("drawing", Set.of("measure", "working", "rules", "outline", "bays", "fittings", "levels", "boards", "plan"));
     return arrows;
   }
 

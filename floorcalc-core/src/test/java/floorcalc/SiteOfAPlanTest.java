@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import floorcalc.boards.BoardGoods;
 import floorcalc.boards.Construction;
 import floorcalc.flatness.GapReading;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import floorcalc.moisture.AirClimate;
 import floorcalc.moisture.MoistureMethod;

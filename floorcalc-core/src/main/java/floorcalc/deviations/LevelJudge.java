@@ -1,7 +1,7 @@
 package floorcalc.deviations;
 
-import floorcalc.flatness.Levels;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.Levels;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import floorcalc.working.Calculated;
 import floorcalc.working.Judgement;

@@ -1,6 +1,6 @@
 package floorcalc.deviations;
 
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import java.math.RoundingMode;
 import java.util.ArrayList;

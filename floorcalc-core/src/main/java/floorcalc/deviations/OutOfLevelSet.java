@@ -1,6 +1,6 @@
 package floorcalc.deviations;
 
-import floorcalc.flatness.Levels;
+import floorcalc.levels.Levels;
 import floorcalc.measure.Length;
 import floorcalc.working.Calculated;
 import floorcalc.working.Judgement;

@@ -1,6 +1,6 @@
 package floorcalc.drawing;
 
-import floorcalc.flatness.Levels;
+import floorcalc.levels.Levels;
 import floorcalc.measure.Length;
 import java.util.ArrayList;
 import java.util.List;

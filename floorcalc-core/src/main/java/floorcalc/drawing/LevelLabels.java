@@ -1,9 +1,9 @@
 package floorcalc.drawing;
 
-import floorcalc.flatness.LevelPlane;
-import floorcalc.flatness.Levels;
-import floorcalc.flatness.SpotLevel;
-import floorcalc.flatness.SpotWork;
+import floorcalc.levels.LevelPlane;
+import floorcalc.levels.Levels;
+import floorcalc.levels.SpotLevel;
+import floorcalc.levels.SpotWork;
 import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package floorcalc.drawing;
 
-import floorcalc.flatness.SpotWork;
+import floorcalc.levels.SpotWork;
 import floorcalc.outline.Outline;
 import java.util.List;
 import java.util.function.Predicate;

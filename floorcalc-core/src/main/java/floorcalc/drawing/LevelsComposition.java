@@ -1,8 +1,8 @@
 package floorcalc.drawing;
 
-import floorcalc.flatness.LevelPlane;
-import floorcalc.flatness.Levels;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.LevelPlane;
+import floorcalc.levels.Levels;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;

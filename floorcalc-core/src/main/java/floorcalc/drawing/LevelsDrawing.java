@@ -1,8 +1,8 @@
 package floorcalc.drawing;
 
-import floorcalc.flatness.Levels;
-import floorcalc.flatness.SpotWork;
-import floorcalc.flatness.SubfloorPreparation;
+import floorcalc.levels.Levels;
+import floorcalc.levels.SpotWork;
+import floorcalc.levels.SubfloorPreparation;
 import floorcalc.outline.Outline;
 import java.util.List;
 import java.util.Objects;

@@ -1,7 +1,7 @@
 package floorcalc.drawing;
 
-import floorcalc.flatness.LevelPlane;
-import floorcalc.flatness.SubfloorPreparation;
+import floorcalc.levels.LevelPlane;
+import floorcalc.levels.SubfloorPreparation;
 import floorcalc.measure.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

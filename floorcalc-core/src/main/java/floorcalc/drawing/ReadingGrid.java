@@ -1,6 +1,6 @@
 package floorcalc.drawing;
 
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.SpotLevel;
 import java.util.Arrays;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package floorcalc.drawing;
 
-import floorcalc.flatness.Levels;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.Levels;
+import floorcalc.levels.SpotLevel;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

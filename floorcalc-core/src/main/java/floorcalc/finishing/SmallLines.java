@@ -1,9 +1,9 @@
 package floorcalc.finishing;
 
-import floorcalc.flatness.GridFlatness;
-import floorcalc.flatness.Levels;
-import floorcalc.flatness.PreparationOptions;
-import floorcalc.flatness.SubfloorPreparation;
+import floorcalc.levels.GridFlatness;
+import floorcalc.levels.Levels;
+import floorcalc.levels.PreparationOptions;
+import floorcalc.levels.SubfloorPreparation;
 import floorcalc.materials.Consumables;
 import floorcalc.materials.FillerStock;
 import floorcalc.materials.GlueGoods;

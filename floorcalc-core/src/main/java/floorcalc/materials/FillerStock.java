@@ -1,6 +1,6 @@
 package floorcalc.materials;
 
-import floorcalc.flatness.FillerGoods;
+import floorcalc.levels.FillerGoods;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;

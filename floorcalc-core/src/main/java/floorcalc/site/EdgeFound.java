@@ -1,9 +1,9 @@
 package floorcalc.site;
 
-import floorcalc.flatness.GridGap;
 import floorcalc.flatness.SpanCheck;
 import floorcalc.flatness.SpanLimit;
 import floorcalc.flatness.ToleranceSet;
+import floorcalc.levels.GridGap;
 import floorcalc.measure.Length;
 import floorcalc.working.Judgement;
 import floorcalc.working.Outcome;

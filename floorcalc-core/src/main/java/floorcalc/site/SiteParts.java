@@ -1,8 +1,8 @@
 package floorcalc.site;
 
 import floorcalc.flatness.GapReading;
-import floorcalc.flatness.SpotLevel;
 import floorcalc.flatness.ToleranceSet;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import floorcalc.moisture.AirClimate;
 import floorcalc.moisture.BoardMoistureLimits;

@@ -2,7 +2,7 @@ package floorcalc.deviations;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import floorcalc.flatness.Levels;
+import floorcalc.levels.Levels;
 import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import floorcalc.outline.survey.CornerSquareness;

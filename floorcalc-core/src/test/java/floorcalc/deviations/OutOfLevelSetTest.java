@@ -3,8 +3,8 @@ package floorcalc.deviations;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import floorcalc.flatness.Levels;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.Levels;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import floorcalc.working.Calculated;

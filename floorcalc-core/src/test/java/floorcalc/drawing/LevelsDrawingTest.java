@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import floorcalc.flatness.Levels;
-import floorcalc.flatness.PreparationOptions;
-import floorcalc.flatness.SpotLevel;
-import floorcalc.flatness.SubfloorPreparation;
 import floorcalc.flatness.ToleranceSet;
+import floorcalc.levels.Levels;
+import floorcalc.levels.PreparationOptions;
+import floorcalc.levels.SpotLevel;
+import floorcalc.levels.SubfloorPreparation;
 import floorcalc.measure.Length;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;

@@ -11,8 +11,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.flatness.GapReading;
 import floorcalc.flatness.ProfilePoint;
-import floorcalc.flatness.SpotLevel;
 import floorcalc.flatness.ToleranceSet;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import floorcalc.working.Finding;
 import floorcalc.working.Judgement;

@@ -8,7 +8,7 @@ import static floorcalc.site.Sites.mm;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.flatness.GapReading;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import floorcalc.moisture.Heating;
 import floorcalc.moisture.MoistureMethod;

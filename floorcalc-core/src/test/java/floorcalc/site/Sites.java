@@ -2,7 +2,7 @@ package floorcalc.site;
 
 import floorcalc.boards.BoardGoods;
 import floorcalc.boards.Construction;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.moisture.AirClimate;

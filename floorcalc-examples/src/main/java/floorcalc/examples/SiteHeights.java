@@ -2,7 +2,7 @@ package floorcalc.examples;
 
 import floorcalc.examples.explain.ReadingInput;
 import floorcalc.examples.readings.ReadingFile;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.SpotLevel;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.Room;
 import java.nio.file.InvalidPathException;

@@ -1,8 +1,8 @@
 package floorcalc.differential;
 
-import floorcalc.flatness.LevelPlane;
-import floorcalc.flatness.Levels;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.LevelPlane;
+import floorcalc.levels.Levels;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,9 +1,9 @@
 package floorcalc.examples.explain;
 
-import floorcalc.flatness.GridFlatness;
-import floorcalc.flatness.LevelPlane;
-import floorcalc.flatness.SpotWork;
-import floorcalc.flatness.SubfloorPreparation;
+import floorcalc.levels.GridFlatness;
+import floorcalc.levels.LevelPlane;
+import floorcalc.levels.SpotWork;
+import floorcalc.levels.SubfloorPreparation;
 import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import floorcalc.working.Judgement;

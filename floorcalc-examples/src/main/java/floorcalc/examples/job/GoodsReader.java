@@ -1,6 +1,6 @@
 package floorcalc.examples.job;
 
-import floorcalc.flatness.FillerGoods;
+import floorcalc.levels.FillerGoods;
 import floorcalc.materials.Consumables;
 import floorcalc.materials.FillerStock;
 import floorcalc.materials.FloorGoods;

@@ -2,7 +2,7 @@ package floorcalc.examples.job;
 
 import floorcalc.flatness.GapReading;
 import floorcalc.flatness.ProfilePoint;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import floorcalc.site.HeightLine;

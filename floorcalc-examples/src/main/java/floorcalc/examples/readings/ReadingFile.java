@@ -2,11 +2,11 @@ package floorcalc.examples.readings;
 
 import floorcalc.examples.job.Shown;
 import floorcalc.examples.job.Tape;
-import floorcalc.flatness.LevelFault;
-import floorcalc.flatness.Levels;
 import floorcalc.flatness.Profile;
 import floorcalc.flatness.ProfilePoint;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.LevelFault;
+import floorcalc.levels.Levels;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import java.util.ArrayList;
 import java.util.HashMap;

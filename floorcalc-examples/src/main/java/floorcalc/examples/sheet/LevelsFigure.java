@@ -1,10 +1,10 @@
 package floorcalc.examples.sheet;
 
 import floorcalc.drawing.LevelsDrawing;
-import floorcalc.flatness.GridFlatness;
-import floorcalc.flatness.Levels;
-import floorcalc.flatness.PreparationOptions;
-import floorcalc.flatness.SubfloorPreparation;
+import floorcalc.levels.GridFlatness;
+import floorcalc.levels.Levels;
+import floorcalc.levels.PreparationOptions;
+import floorcalc.levels.SubfloorPreparation;
 import floorcalc.plan.Room;
 import java.util.Optional;
 

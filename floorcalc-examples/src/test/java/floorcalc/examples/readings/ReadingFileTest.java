@@ -9,7 +9,7 @@ import floorcalc.examples.job.Mistake;
 import floorcalc.examples.job.Tape;
 import floorcalc.flatness.Profile;
 import floorcalc.flatness.ProfilePoint;
-import floorcalc.flatness.SpotLevel;
+import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
 import java.util.List;
 import java.util.function.Function;

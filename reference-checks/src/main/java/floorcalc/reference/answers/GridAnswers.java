@@ -1,15 +1,15 @@
 package floorcalc.reference.answers;
 
-import floorcalc.flatness.FillerGoods;
-import floorcalc.flatness.GridFlatness;
-import floorcalc.flatness.GridGap;
-import floorcalc.flatness.Levels;
-import floorcalc.flatness.LineWay;
-import floorcalc.flatness.PreparationOptions;
 import floorcalc.flatness.SpanLimit;
-import floorcalc.flatness.SpotLevel;
-import floorcalc.flatness.SubfloorPreparation;
 import floorcalc.flatness.ToleranceSet;
+import floorcalc.levels.FillerGoods;
+import floorcalc.levels.GridFlatness;
+import floorcalc.levels.GridGap;
+import floorcalc.levels.Levels;
+import floorcalc.levels.LineWay;
+import floorcalc.levels.PreparationOptions;
+import floorcalc.levels.SpotLevel;
+import floorcalc.levels.SubfloorPreparation;
 import floorcalc.measure.Length;
 import floorcalc.measure.Mass;
 import floorcalc.reference.check.Answer;

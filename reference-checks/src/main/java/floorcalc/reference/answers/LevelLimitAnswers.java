@@ -5,7 +5,7 @@ import floorcalc.deviations.LevelMeasure;
 import floorcalc.deviations.OutOfLevelLimit;
 import floorcalc.deviations.OutOfLevelSet;
 import floorcalc.deviations.TapeRules;
-import floorcalc.flatness.Levels;
+import floorcalc.levels.Levels;
 import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import floorcalc.outline.survey.CornerSquareness;
