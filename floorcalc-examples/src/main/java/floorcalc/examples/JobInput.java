@@ -4,6 +4,7 @@ import floorcalc.examples.job.BadJobException;
 import floorcalc.examples.job.JobFile;
 import floorcalc.examples.job.JobReader;
 import floorcalc.examples.job.Mistake;
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -24,7 +25,7 @@ import java.util.function.Function;
  */
 record JobInput(String typed, String folder) {
   static final String STANDARD_INPUT = "-";
-  private static final int READ_AT_MOST = 20_000_001;
+  private static final int READ_AT_MOST = JobReader.MOST_BYTES + 1;
   private static final String ENDING = ".json";
 
   static JobInput of(String typed) {
@@ -64,14 +65,10 @@ record JobInput(String typed, String folder) {
 
   /** Reads what a reader makes of the file likewise. */
   <T> Optional<T> read(InputStream standardInput, List<String> lines, Function<byte[], T> reader) {
-    try {
-      return Optional.of(reader.apply(bytes(standardInput)));
-    } catch (NoSuchFileException missing) {
-      lines.add(typed + ": cannot be read: there is no such file");
-    } catch (AccessDeniedException denied) {
-      lines.add(typed + ": cannot be read: access is denied");
+    try (InputStream in = open(standardInput)) {
+      return Optional.of(reader.apply(in.readNBytes(READ_AT_MOST)));
     } catch (IOException fault) {
-      lines.add(typed + ": cannot be read: " + (Files.isDirectory(Path.of(typed)) ? "it is a folder" : reason(fault)));
+      lines.add(unreadable(fault));
     } catch (BadJobException bad) {
       int count = bad.mistakes().size();
       lines.add(typed + ": " + count + (count == 1 ? " mistake" : " mistakes") + ", nothing was planned or written");
@@ -80,16 +77,29 @@ record JobInput(String typed, String folder) {
     return Optional.empty();
   }
 
-  private byte[] bytes(InputStream standardInput) throws IOException {
-    if (typed.equals(STANDARD_INPUT)) {
-      return standardInput.readNBytes(READ_AT_MOST);
-    }
-    try (InputStream file = Files.newInputStream(Path.of(typed))) {
-      return file.readNBytes(READ_AT_MOST);
-    }
+  /** Opens the file; standard input stays open when what is returned is closed. */
+  InputStream open(InputStream standardInput) throws IOException {
+    return typed.equals(STANDARD_INPUT) ? new Borrowed(standardInput) : Files.newInputStream(Path.of(typed));
   }
 
-  private static String reason(IOException fault) {
-    return fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
+  /** Says why the file cannot be read. */
+  String unreadable(IOException fault) {
+    String reason = fault instanceof NoSuchFileException ? "there is no such file"
+        : fault instanceof AccessDeniedException ? "access is denied"
+        : Files.isDirectory(Path.of(typed)) ? "it is a folder"
+        : fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
+    return typed + ": cannot be read: " + reason;
+  }
+
+  /** A stream that belongs to someone else. */
+  private static final class Borrowed extends FilterInputStream {
+    Borrowed(InputStream in) {
+      super(in);
+    }
+
+    @Override
+    public void close() {
+      // It is not ours to close.
+    }
   }
 }

@@ -1,10 +1,12 @@
 package floorcalc.examples;
 
 import floorcalc.examples.explain.ExplainCommand;
+import floorcalc.examples.lines.ProgramFault;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -62,8 +64,9 @@ public final class Main implements Runnable {
     Console console = new Console(in, out, err);
     Main main = new Main();
     CommandLine line = new CommandLine(main);
-    line.addSubcommand(new PlanCommand(console)).addSubcommand(new SiteCommand(console))
-        .addSubcommand(new SurveyCommand(console)).addSubcommand(new CompareCommand(console)).addSubcommand(ExplainCommand.of(console.out()));
+    line.addSubcommand(new PlanCommand(console, () -> main.trace)).addSubcommand(new SiteCommand(console))
+        .addSubcommand(new SurveyCommand(console)).addSubcommand(new CompareCommand(console))
+        .addSubcommand(mayExplain(args) ? ExplainCommand.of(console.out()) : ExplainCommand.bare());
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
     line.setUsageHelpAutoWidth(false).setUsageHelpWidth(100);
@@ -82,14 +85,18 @@ public final class Main implements Runnable {
     }
   }
 
+  /** Whether the calculations that can be explained are needed: there are many, and a start without them takes half the time. */
+  private static boolean mayExplain(String[] args) {
+    // A file of arguments may name the command.
+    return Arrays.stream(args).anyMatch(arg -> arg.equals(ExplainCommand.NAME) || arg.startsWith("@"));
+  }
+
   private static int failed(Throwable fault, Console console, boolean trace) {
     if (fault instanceof Refusal refusal) {
       refusal.lines().forEach(console::warn);
       return REFUSED;
     }
-    String cause = fault.getMessage() == null ? "" : " (" + fault.getMessage().replaceAll("\\s+", " ") + ")";
-    console.warn("internal fault: " + fault.getClass().getSimpleName() + cause + ". This is a mistake in the program, not"
-        + " in your job: please report it with the job file, the version and what --trace prints.");
+    console.warn(ProgramFault.message(fault));
     if (trace) {
       fault.printStackTrace(console.err());
     }

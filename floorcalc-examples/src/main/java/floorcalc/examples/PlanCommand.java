@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -19,12 +20,14 @@ import picocli.CommandLine.Parameters;
 /** Plans jobs: all of them are read, and planned, before anything is written. */
 @Command(name = "plan", mixinStandardHelpOptions = true,
     description = "Plans jobs and writes for each a folder with plan.json, job-sheet.html, a drawing per bay,"
-        + " cut-card.csv and order.csv.")
+        + " cut-card.csv and order.csv; or answers jobs line by line, for other programs.")
 final class PlanCommand implements Callable<Integer> {
   private final Console console;
+  private final BooleanSupplier trace;
 
-  @Parameters(paramLabel = "JOB", arity = "1..*", description = "Job files (floorcalc-job/1), or - for standard input.")
-  private List<String> jobs;
+  @Parameters(paramLabel = "JOB", arity = "0..*", description = "Job files (floorcalc-job/1), or - for standard input. With --lines"
+      + " one file, standard input if there is none.")
+  private List<String> jobs = List.of();
 
   @ArgGroup(exclusive = true, multiplicity = "1")
   private Where where;
@@ -37,14 +40,32 @@ final class PlanCommand implements Callable<Integer> {
 
     @Option(names = "--json", description = "Write the plan of one job to standard output, and no files.")
     private boolean json;
+
+    @Option(names = "--lines", description = "Read one job a line and write for each, in the same order, one line to standard"
+        + " output: its plan, or what is wrong with it (floorcalc-refusal/1). Each answer is sent before the next job is begun.")
+    private boolean lines;
   }
 
-  PlanCommand(Console console) {
+  @Option(names = "--threads", paramLabel = "N",
+      description = "With --lines: plan up to N jobs at once, 1 to 256; 1 if left out. The answers are the same.")
+  private Integer threads;
+
+  PlanCommand(Console console, BooleanSupplier trace) {
     this.console = console;
+    this.trace = trace;
   }
 
   @Override
   public Integer call() {
+    if (threads != null && !where.lines) {
+      throw new Refusal("--threads goes with --lines");
+    }
+    if (where.lines) {
+      return new LinesOfJobs(console, trace).answer(jobs, threads == null ? 1 : threads);
+    }
+    if (jobs.isEmpty()) {
+      throw new Refusal("name the jobs to plan, or - for standard input");
+    }
     if (where.json && jobs.size() > 1) {
       throw new Refusal("--json writes one plan, but there are " + jobs.size() + " jobs; plan them one by one or use --out");
     }
@@ -88,7 +109,7 @@ final class PlanCommand implements Callable<Integer> {
     return inputs;
   }
 
-  private static Path path(String typed) {
+  static Path path(String typed) {
     try {
       return Path.of(typed);
     } catch (InvalidPathException fault) {

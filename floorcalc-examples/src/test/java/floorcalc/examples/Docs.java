@@ -16,6 +16,7 @@ public final class Docs {
   private static final Path DOCS = Path.of("..", "docs");
   private static final Schema JOB = schema("job.schema.json");
   private static final Schema PLAN = schema("plan.schema.json");
+  private static final Schema REFUSAL = schema("refusal.schema.json");
 
   private Docs() {
   }
@@ -26,6 +27,10 @@ public final class Docs {
 
   public static List<String> faultsOfPlan(byte[] json) {
     return faults(PLAN, json);
+  }
+
+  public static List<String> faultsOfRefusal(byte[] json) {
+    return faults(REFUSAL, json);
   }
 
   public static String page(String name) throws IOException {

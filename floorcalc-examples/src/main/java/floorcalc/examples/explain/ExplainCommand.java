@@ -8,14 +8,26 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Shows the working of one calculation. */
-@Command(name = "explain", mixinStandardHelpOptions = true,
+@Command(name = ExplainCommand.NAME, mixinStandardHelpOptions = true,
     description = "Shows the working of one calculation: the question, the formula, the numbers put in, the result, the"
         + " source. A length is a number of millimetres or tape notation such as \"12' 7 5/8\\\"\".")
 public final class ExplainCommand implements Runnable {
+  /** The name of the command. */
+  public static final String NAME = "explain";
+
   @Spec
   private CommandSpec spec;
 
   private ExplainCommand() {
+  }
+
+  /**
+   * Returns the command without what it can explain, for a command line that does not name it: help for all commands lists it.
+   *
+   * @return the command, not null
+   */
+  public static CommandLine bare() {
+    return new CommandLine(new ExplainCommand());
   }
 
   /**
@@ -25,7 +37,7 @@ public final class ExplainCommand implements Runnable {
    * @return the command, not null
    */
   public static CommandLine of(PrintStream out) {
-    CommandLine line = new CommandLine(new ExplainCommand());
+    CommandLine line = bare();
     for (Explaining calculation : new Explaining[] {new ExplainLength(out), new ExplainRows(out), new ExplainDrift(out),
         new ExplainStripRisk(out), new ExplainStartLine(out), new ExplainLayingOrder(out), new ExplainClosure(out), new ExplainBothWays(out),
         new ExplainRightAngle(out), new ExplainScribe(out), new ExplainTaper(out), new ExplainAngle(out), new ExplainPipe(out),

@@ -17,6 +17,8 @@ import java.util.Optional;
 public final class JobReader {
   /** The first field of each job file. */
   public static final String FORMAT = "floorcalc-job/1";
+  /** How many bytes a job may have; a longer one is refused. */
+  public static final int MOST_BYTES = JobLimits.FILE_BYTES;
 
   private static final List<String> FIELDS = List.of("format", "title", "board", "laying", "goods", "rooms");
 

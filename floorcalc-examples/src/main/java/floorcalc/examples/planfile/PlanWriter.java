@@ -3,6 +3,7 @@ package floorcalc.examples.planfile;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import floorcalc.plan.Bay;
 import floorcalc.plan.Check;
 import floorcalc.plan.Compromise;
@@ -29,6 +30,8 @@ public final class PlanWriter {
 
   private static final JsonFactory JSON =
       JsonFactory.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
+  private static final JsonFactory ASCII = JsonFactory.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+      .enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
 
   private final JsonGenerator json;
   private final Layout layout;
@@ -50,6 +53,24 @@ public final class PlanWriter {
     try (JsonGenerator json = JSON.createGenerator(bytes)) {
       json.setPrettyPrinter(layout);
       new PlanWriter(json, layout).plan(plan);
+      json.writeRaw('\n');
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return bytes.toByteArray();
+  }
+
+  /**
+   * Returns a plan as one line: the same JSON document as {@link #write}, without blanks, and in ASCII alone, so that no program
+   * that reads it from a pipe has to know its encoding.
+   *
+   * @param plan the plan, not null
+   * @return the bytes of the line with the line feed at its end, not null
+   */
+  public static byte[] writeOnOneLine(FloorPlan plan) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
+    try (JsonGenerator json = ASCII.createGenerator(bytes)) {
+      new PlanWriter(json, new Layout()).plan(plan);
       json.writeRaw('\n');
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);

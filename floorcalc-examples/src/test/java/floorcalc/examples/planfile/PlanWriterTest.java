@@ -90,6 +90,15 @@ class PlanWriterTest {
     assertThat(count).isGreaterThan(400);
   }
 
+  /** Numbers are compared digit by digit: 1.5 is not 1.50. */
+  @ParameterizedTest
+  @ValueSource(strings = {Demo.FLAT, Demo.HOUSE, Demo.LOFT, Demo.PARLOUR})
+  void onOneLineItIsTheSameTreeInAsciiAlone(String demo) throws IOException {
+    String line = new String(PlanWriter.writeOnOneLine(Demo.plan(demo)), StandardCharsets.UTF_8);
+    assertThat(line.matches("[ -~]+\n")).isTrue();
+    assertThat(MAPPER.readTree(line)).isEqualTo(MAPPER.readTree(PlanWriter.write(Demo.plan(demo))));
+  }
+
   @Test
   void linesEndWithALineFeedAlone() throws IOException {
     String json = new String(PlanWriter.write(Demo.plan(Demo.LOFT)), StandardCharsets.UTF_8);
