@@ -16,7 +16,8 @@ class EmbeddingTest {
   @Test
   void examplesPrintWhatIsPinned() throws IOException {
     String printed = "== PriceARoom\n" + printed(PriceARoom::run) + "== CompareDirections\n" + printed(CompareDirections::run)
-        + "== AuditOfAHandMadePlan\n" + printed(AuditOfAHandMadePlan::run);
+        + "== AuditOfAHandMadePlan\n" + printed(AuditOfAHandMadePlan::run)
+        + "== PlanAHousingStock\n" + printed(PlanAHousingStock::run);
     assertThat(printed).isEqualTo(
         Files.readString(Path.of("src", "test", "resources", "embedding-output.txt"), StandardCharsets.UTF_8));
   }
