@@ -15,6 +15,12 @@ import java.util.stream.Collectors;
 
 /** The part of the sheet on one bay: its drawing and its cut card. */
 final class BaySection {
+  /** Millimetres on paper: a Letter page, the headings of a bay and of its cut card, a line of the card, a drawn piece with its words. */
+  private static final int PAGE = 258;
+  private static final int HEADINGS = 30;
+  private static final int ROW = 13;
+  private static final int DRAWN = 62;
+
   private final Html html;
   private final Figures figures;
   private final FloorJob job;
@@ -32,16 +38,16 @@ final class BaySection {
     this.kept = kept;
   }
 
-  void write(List<CutLine> lines) {
+  void write(List<CutLine> lines, String page) {
     String id = "s-" + bay.bay();
     FloorDrawing drawing = FloorDrawing.of(job, plan, bay, figures.measures());
-    html.raw("<section class=\"bay\" aria-labelledby=\"" + Html.escaped(id) + "\">")
+    html.raw("<section class=\"bay " + page + "\" aria-labelledby=\"" + Html.escaped(id) + "\">")
         .line(isLying(drawing) ? "<div class=\"lying\">" : "<div>").raw("<h2 id=\"" + Html.escaped(id) + "\">")
         .name(bay.room()).raw(" <span>").text("bay " + bay.bay()).line("</span></h2>");
     figure(drawing);
     html.line("</div>");
     parts();
-    html.raw("<table class=\"cut\">").raw("<caption>Cut card of ").text(bay.bay())
+    html.raw(startsApart(drawing, lines) ? "<table class=\"cut apart\">" : "<table class=\"cut\">").raw("<caption>Cut card of ").text(bay.bay())
         .line(": row by row in laying order"
             + (lines.stream().anyMatch(BaySection::isDrawn) ? ". Drawings: face up, along from the start end on the left, across from the"
                 + " start edge, the near one" : "") + "</caption>")
@@ -80,6 +86,13 @@ final class BaySection {
     }
   }
 
+  /** Whether heading and first row of the cut card may find no room below the drawing. On the safe side; a Letter sheet is the lower one. */
+  private static boolean startsApart(FloorDrawing drawing, List<CutLine> lines) {
+    List<CutLine> first = lines.stream().takeWhile(line -> line.row() == lines.get(0).row()).toList();
+    long row = ROW * groups(first).size() + DRAWN * first.stream().filter(BaySection::isDrawn).count();
+    return !isLying(drawing) && drawing.paperHeight().toMillimetres() + HEADINGS + row > PAGE;
+  }
+
   private static boolean isLying(FloorDrawing drawing) {
     return drawing.paperWidth().equals(FloorDrawing.LYING_WIDTH);
   }
@@ -100,8 +113,8 @@ final class BaySection {
       List<CutLine> group = groups.get(i);
       html.raw("<tr>");
       if (i == 0) {
-        html.raw("<th scope=\"rowgroup\" rowspan=\"" + height + "\"><span class=\"tick\" aria-hidden=\"true\">"
-            + "</span> " + lines.get(0).row() + "</th>");
+        html.raw("<th scope=\"rowgroup\" rowspan=\"" + height + "\"><label><input type=\"checkbox\" aria-label=\"row "
+            + lines.get(0).row() + " is laid\"/> " + lines.get(0).row() + "</label></th>");
       }
       boolean runStarts = runs > 1 && (i == 0 || group.get(0).piece().run() != groups.get(i - 1).get(0).piece().run());
       String run = runStarts ? "run " + group.get(0).piece().run() + ": " : "";
@@ -196,7 +209,7 @@ final class BaySection {
     html.raw("</td>").element("td class=\"no\"", (line.opens() ? "new " : "rest of ") + numbers(group))
         .element("td class=\"key\"", figures.bare(line.length()))
         .element("td class=\"key\"", line.width().equals(line.boardWidth()) ? "full" : figures.bare(line.width()))
-        .element("td", isAsKept(line) ? "nothing, it is as kept" : saw(line).isEmpty() && isDrawn(line) ? "to the drawing" : saw(line)).element("td", (one || line.rests().isEmpty() ? "" : "of each ") + left(line));
+        .element("td", isAsKept(line) ? "nothing, it is as kept" : saw(line).isEmpty() && isDrawn(line) ? "to the drawing" : saw(line)).raw("<td>" + (one || line.rests().isEmpty() ? "" : "of each ")).raw(left(line)).raw("</td>");
   }
 
   private static String kind(PieceKind kind) {
@@ -249,6 +262,7 @@ final class BaySection {
     return across.isEmpty() || along.isEmpty() ? across + along : across + "; " + along;
   }
 
+  /** The rests of a cut as markup, with what is to be written on them in bold. */
   private String left(CutLine line) {
     if (line.rests().isEmpty()) {
       return "nothing";
@@ -257,9 +271,9 @@ final class BaySection {
   }
 
   private String rest(Rest rest, Length boardWidth) {
-    String size = rest.width().equals(boardWidth) ? figures.plain(rest.length())
-        : figures.plain(rest.length()) + " × " + figures.plain(rest.width());
+    String size = Html.escaped(rest.width().equals(boardWidth) ? figures.plain(rest.length())
+        : figures.plain(rest.length()) + " × " + figures.plain(rest.width()));
     return rest.keptFor().isEmpty() ? size + " over"
-        : size + ": keep, mark " + rest.keptFor().stream().map(this::number).collect(Collectors.joining(", "));
+        : size + ": keep, mark <b>" + Html.escaped(rest.keptFor().stream().map(this::number).collect(Collectors.joining(", "))) + "</b>";
   }
 }

@@ -34,7 +34,7 @@ final class ChecklistSection {
   }
 
   void write() {
-    html.line("<section class=\"record\" aria-labelledby=\"s-checklist\">").line("<h2 id=\"s-checklist\">Checklist</h2>")
+    html.line("<section class=\"record checklist\" aria-labelledby=\"s-checklist\">").line("<h2 id=\"s-checklist\">Checklist</h2>")
         .line("<p>Fill it in as you go: what was found counts, not what was planned. Common practice, no source; the makers'"
             + " instructions come first.</p>");
     beforeOpening();
@@ -156,7 +156,7 @@ final class ChecklistSection {
 
   private void list(List<String> items) {
     html.line("<ul class=\"ticks\">");
-    items.forEach(item -> html.raw("<li><span class=\"tick\" aria-hidden=\"true\"></span> <span>").text(item).line("</span></li>"));
+    items.forEach(item -> html.raw("<li><label><input type=\"checkbox\"/> <span>").text(item).line("</span></label></li>"));
     html.line("</ul>");
   }
 

@@ -16,11 +16,13 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
- * The cut card and the order list as tables for spreadsheets: RFC 4180, UTF-8, lengths in millimetres and exact. No text
+ * The cut card and the order list as tables for spreadsheets: RFC 4180, UTF-8 with a byte order mark, lengths in millimetres and exact. No text
  * starts with a sign that a spreadsheet takes for a formula; such a text has an apostrophe in front.
  */
 public final class CsvFiles {
-  private static final String FORMULA_STARTS = "=+-@\t\r\n";
+  private static final String FORMULA_STARTS = "=+-@\t\r\n\uff1d\uff0b\uff0d\uff20";
+  /** By this a spreadsheet knows UTF-8. */
+  private static final char BYTE_ORDER_MARK = '\ufeff';
 
   private CsvFiles() {
   }
@@ -89,7 +91,7 @@ public final class CsvFiles {
   }
 
   private static byte[] table(List<String> header, Lines lines) {
-    StringBuilder text = new StringBuilder();
+    StringBuilder text = new StringBuilder().append(BYTE_ORDER_MARK);
     try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
       printer.printRecord(header);
       lines.print(printer);

@@ -95,6 +95,6 @@ final class Glance {
   private static String arrow(Direction direction) {
     return "<svg class=\"arrow\" viewBox=\"-8 -8 16 16\" aria-hidden=\"true\"><path transform=\"rotate("
         + direction.toDecimal().negate().toPlainString()
-        + ")\" d=\"M-7 0H6M2 -3L6 0L2 3\" fill=\"none\" stroke=\"#000\" stroke-width=\"1.4\"/></svg>";
+        + ")\" d=\"M-7 0H6M2 -3L6 0L2 3\" fill=\"none\" stroke=\"currentColor\" stroke-width=\"1.4\"/></svg>";
   }
 }

@@ -57,7 +57,7 @@ final class HandoverSection {
   }
 
   void write() {
-    html.line("<section class=\"record\" aria-labelledby=\"s-handover\">").line("<h2 id=\"s-handover\">Handover</h2>");
+    html.line("<section class=\"record handover\" aria-labelledby=\"s-handover\">").line("<h2 id=\"s-handover\">Handover</h2>");
     html.raw("<p>This page stays with the floor “").text(plan.title()).line("”. Keep it with the makers' papers: what was"
         + " measured, whose rules were followed and who decided otherwise is asked for when something moves.</p>");
     floor();
@@ -129,7 +129,7 @@ final class HandoverSection {
     for (Compromise one : plan.compromises()) {
       alike.merge(List.of(Verdicts.words(one.rule()), figures.bare(one.required()), figures.bare(one.found()), one.because()), 1, Integer::sum);
     }
-    html.line("<table class=\"fill\">").columns("40 22 22 18 48 36")
+    html.line("<table class=\"fill\">").line("<caption>What was not kept, and who accepted it</caption>").columns("40 22 22 18 48 36")
         .heads(List.of("Rule", "Asked for", "Has", "Places", "Because", "Accepted by, date")).line("<tbody>");
     alike.forEach((one, places) -> html.raw("<tr>").element("th scope=\"row\"", one.get(0)).element("td", one.get(1))
         .element("td", one.get(2)).element("td", places.toString()).element("td", one.get(3)).line("<td class=\"blank\"></td></tr>"));
@@ -155,7 +155,8 @@ final class HandoverSection {
   private void permitted() {
     html.line("<section aria-labelledby=\"s-permitted\">").line("<h3 id=\"s-permitted\">What the laid floor may deviate</h3>")
         .line("<p>Published limits differ; the contract says which holds. Measure together, in the air that the floor is used in.</p>")
-        .line("<table class=\"fill\">").columns("44 56 50 36").heads(List.of("What", "Limit", "Whose limit", "Measured; date"))
+        .line("<table class=\"fill\">").line("<caption>Limits of a laid floor, and what was measured</caption>").columns("44 56 50 36")
+        .heads(List.of("What", "Limit", "Whose limit", "Measured; date"))
         .line("<tbody>");
     for (DeviationSet set : DeviationSet.ofLaid(job.board().construction())) {
       for (DeviationLimit limit : set.limits()) {
@@ -184,7 +185,7 @@ final class HandoverSection {
 
   private void sign() {
     html.line("<section class=\"sign\" aria-labelledby=\"s-sign\">").line("<h3 id=\"s-sign\">Signed off</h3>")
-        .line("<table>").columns("78 40 28 40").heads(List.of("Step", "Name", "Date", "Signature")).line("<tbody>");
+        .line("<table>").line("<caption>Who did each step</caption>").columns("78 40 28 40").heads(List.of("Step", "Name", "Date", "Signature")).line("<tbody>");
     for (String step : new String[] {"Sizes checked on site", "Subfloor dry, flat and clean; readings written down",
         "Packs of one batch, boards looked over", "First row straight, gap kept everywhere", "Compromises and own rules agreed",
         "Floor handed over with the makers' papers, by the layer", "Floor taken over, by the customer"}) {

@@ -20,6 +20,7 @@ public final class JobSheet {
   private final JobFile file;
   private final Figures figures;
   private final Html html = new Html();
+  private final Html top = new Html();
 
   private JobSheet(JobFile file, FloorPlan plan) {
     this.job = file.job();
@@ -40,7 +41,6 @@ public final class JobSheet {
   }
 
   private String write() {
-    head();
     new Glance(html, figures, job, plan).write();
     OverviewFigure overview = new OverviewFigure(html, figures, job, plan);
     cautions();
@@ -56,31 +56,38 @@ public final class JobSheet {
     Map<String, Rest> kept = new HashMap<>();
     card.lines().forEach(line -> line.rests().forEach(rest -> rest.keptFor().forEach(piece -> kept.put(piece, rest))));
     String room = "";
-    for (Bay bay : plan.bays()) {
+    for (int i = 0; i < plan.bays().size(); i++) {
+      Bay bay = plan.bays().get(i);
       if (!bay.room().equals(room)) {
         overview.room(bay.room());
         room = bay.room();
       }
-      new BaySection(html, figures, job, plan, bay, kept).write(card.linesOf(bay));
+      new BaySection(html, figures, job, plan, bay, kept).write(card.linesOf(bay), PageHeads.page(i));
     }
     new ChecklistSection(html, figures, job, plan).write();
     new HandoverSection(html, figures, job, plan).write();
     new WorkingSection(html, plan).write();
     html.line("</main>").line("</body>").line("</html>");
-    return html.toString();
+    head(Contents.of(html.toString()));
+    return top.toString() + html;
   }
 
-  private void head() {
-    html.line("<!DOCTYPE html>").line("<html lang=\"en\">").line("<head>").line("<meta charset=\"utf-8\"/>")
+  private void head(String contents) {
+    top.line("<!DOCTYPE html>").line("<html lang=\"en\">").line("<head>").line("<meta charset=\"utf-8\"/>")
         .line("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>")
         .line("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>")
-        .element("title", "Job sheet: " + plan.title()).line("").line("<style>").raw(SheetStyle.CSS).line("</style>")
-        .line("</head>").line("<body>").line("<main>").raw("<h1><span>Job sheet</span> ").name(plan.title()).line("</h1>");
-    html.line("<p class=\"lead\">" + (figures.inches() ? "Lengths in feet and inches to 1/16, millimetres in brackets" : "Lengths in millimetres")
+        .element("title", "Job sheet: " + plan.title()).line("").line("<style>").raw(SheetStyle.CSS).raw(PageHeads.of(plan)).line("</style>")
+        .line("</head>").line("<body>").raw(skip()).line("<main>").raw("<h1><span>Job sheet</span> ").name(plan.title()).line("</h1>");
+    top.line("<p class=\"lead\">" + (figures.inches() ? "Lengths in feet and inches to 1/16, millimetres in brackets" : "Lengths in millimetres")
         + ". <b>Near</b> is towards the starting wall, <b>far</b> away from it; <b>left</b> and <b>right</b> are yours when"
         + " the starting wall is behind you. Read the <a href=\"#s-cautions\">cautions</a> before you saw; fill in the"
-        + " <a href=\"#s-checklist\">checklist</a>; the <a href=\"#s-handover\">handover</a> stays with the floor. The"
-        + " <a href=\"#s-working\">working</a> of the figures begins a page of its own at the end and need not be printed.</p>");
+        + " <a href=\"#s-checklist\">checklist</a>; the <a href=\"#s-handover\">handover</a> stays with the floor. Each"
+        + " printed page of a cut card has its room and bay at the top right. The <a href=\"#s-working\">working</a> of the figures stands"
+        + " last and is printed only if it is opened on the screen before.</p>").raw(contents);
+  }
+
+  private String skip() {
+    return plan.bays().isEmpty() ? "" : "<a class=\"skip\" href=\"#s-" + Html.escaped(plan.bays().get(0).bay()) + "\">Skip to the first cut card</a>\n";
   }
 
   private void cautions() {

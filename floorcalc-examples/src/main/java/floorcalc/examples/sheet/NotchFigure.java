@@ -128,9 +128,10 @@ final class NotchFigure {
     double far = acrossFigures(right);
     double low = alongFigures(bottom);
     far = Math.max(far, widestAlong);
-    return String.format(Locale.ROOT, "<svg class=\"notch\" viewBox=\"0 0 %s %s\" width=\"%smm\" height=\"%smm\" role=\"img\">"
-        + "<title>%s</title><desc>%s</desc>%s</svg>", number(far), number(low), number(far), number(low),
-        Html.escaped("piece " + cut.piece() + ", face up"), Html.escaped(String.join("; ", cut.inWords(figures::plain))), svg);
+    String id = "cut-" + Html.escaped(cut.piece());
+    return String.format(Locale.ROOT, "<svg class=\"notch\" viewBox=\"0 0 %s %s\" width=\"%smm\" height=\"%smm\" role=\"img\" aria-labelledby=\"%s-title %s-desc\">"
+        + "<title id=\"%s-title\">%s</title><desc id=\"%s-desc\">%s</desc>%s</svg>", number(far), number(low), number(far), number(low), id, id,
+        id, Html.escaped("Piece " + cut.piece() + ", face up, start end on the left"), id, Html.escaped(String.join("; ", cut.inWords(figures::plain))), svg);
   }
 
   /** A cross at the middle of a hole, if it lies on the board. */

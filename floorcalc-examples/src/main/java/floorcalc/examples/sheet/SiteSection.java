@@ -53,7 +53,7 @@ final class SiteSection {
     }
     html.raw(": ").text(verdict(failed.size(), open.size(), kept.size())).line("</h3>");
     if (failed.size() + open.size() > 0) {
-      html.line("<table class=\"site\">").columns("17 41 31 43 58")
+      html.line("<table class=\"site\">").raw("<caption>Not met, and open: ").text(String.join(", ", names)).line("</caption>").columns("17 41 31 43 58")
           .heads(List.of("Result", "What", "Found", "Limit", "To do")).line("<tbody>");
       failed.forEach(one -> row("<td class=\"no\">NOT MET</td>", one));
       open.forEach(one -> row("<td>open</td>", one));

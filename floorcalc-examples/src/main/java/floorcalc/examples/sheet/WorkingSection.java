@@ -26,8 +26,8 @@ final class WorkingSection {
   }
 
   void write() {
-    html.line("<section class=\"working\" aria-labelledby=\"s-working\">").line("<h2 id=\"s-working\">Working</h2>")
-        .line("<p>Lengths are exact; areas are shown to the square millimetre.</p>");
+    html.line("<section class=\"working\" aria-labelledby=\"s-working\">").line("<h2 id=\"s-working\">Working</h2>").line("<details>")
+        .line("<summary>Open to see, or to print, how each figure came about</summary>").line("<p>Lengths are exact; areas are shown to the square millimetre.</p>");
     Set<Step> shown = new HashSet<>();
     for (Worked worked : plan.working()) {
       part(worked.about(), worked.steps());
@@ -36,7 +36,7 @@ final class WorkingSection {
     for (MaterialLine line : plan.materials()) {
       part("order: " + line.item(), line.working().stream().filter(step -> !shown.contains(step)).toList());
     }
-    html.line("</section>");
+    html.line("</details>").line("</section>");
   }
 
   private void part(String about, List<Step> steps) {

@@ -20,15 +20,20 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CsvFilesTest {
   private static List<CSVRecord> read(byte[] csv) throws IOException {
     return CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get()
-        .parse(new StringReader(new String(csv, StandardCharsets.UTF_8))).getRecords();
+        .parse(new StringReader(text(csv))).getRecords();
+  }
+
+  /** The text of a file, without the mark by which spreadsheets know UTF-8. */
+  private static String text(byte[] csv) {
+    String text = new String(csv, StandardCharsets.UTF_8);
+    assertThat(text).startsWith("\ufeff");
+    return text.substring(1);
   }
 
   /** The lines were checked by hand against the plan: a regression value. */
   @Test
   void cutCardOfTheHandMadePlan() {
-    String csv = new String(
-        CsvFiles.cutCard(CutCard.of(HandMade.job("Hall", "Hall").job(), HandMade.plan("Hall", "Hall"))),
-        StandardCharsets.UTF_8);
+    String csv = text(CsvFiles.cutCard(CutCard.of(HandMade.job("Hall", "Hall").job(), HandMade.plan("Hall", "Hall"))));
     assertThat(csv.split("\r\n")).containsExactly(
         "bay,row,run,piece,kind,board,board_length_mm,opens_board,cut_length_mm,rip_width_mm,board_end,keeps_edge,"
             + "along_from_mm,along_to_mm,across_from_mm,across_to_mm,corners_mm,rest_mm,rest_kept_for,cut_out_mm",
@@ -58,13 +63,13 @@ class CsvFilesTest {
 
   @Test
   void orderOfTheHandMadePlan() {
-    assertThat(new String(CsvFiles.order(HandMade.plan("Hall", "Hall")), StandardCharsets.UTF_8))
+    assertThat(text(CsvFiles.order(HandMade.plan("Hall", "Hall"))))
         .isEqualTo("item,net,quantity,unit,price_of_one,price,currency,working\r\nboards,3 boards,10,pack,,,,"
             + "\"How many packs? ceil(b / k), with b = 3 (boards), k = 6 (boards in a pack): 1\"\r\n");
   }
 
   @ParameterizedTest
-  @CsvSource({"=1+2,'''=1+2'", "+1,'''+1'", "-1,'''-1'", "@SUM,'''@SUM'", "Study,Study", "a=b,a=b", "'',''"})
+  @CsvSource({"=1+2,'''=1+2'", "+1,'''+1'", "-1,'''-1'", "@SUM,'''@SUM'", "\uff1d1,'''\uff1d1'", "Study,Study", "a=b,a=b", "'',''"})
   void noTextStartsAFormula(String text, String cell) {
     assertThat(CsvFiles.text(text)).isEqualTo(cell);
   }

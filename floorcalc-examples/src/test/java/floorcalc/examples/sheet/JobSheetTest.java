@@ -127,7 +127,7 @@ class JobSheetTest {
     FloorPlan plan = Demo.plan(Demo.HOUSE);
     Document document = parse(sheet(Demo.HOUSE));
     CutCard card = CutCard.of(Demo.job(Demo.HOUSE).job(), plan);
-    List<Element> cuts = all(document, "table").stream().filter(table -> table.getAttribute("class").equals("cut")).toList();
+    List<Element> cuts = all(document, "table").stream().filter(table -> table.getAttribute("class").matches("cut( apart)?")).toList();
     int sawn = 0;
     int whole = 0;
     int rows = 0;
