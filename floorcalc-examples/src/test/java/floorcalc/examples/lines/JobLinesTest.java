@@ -110,8 +110,9 @@ class JobLinesTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 3})
   void conversation(int threads) throws Exception {
-    try (PipedOutputStream asking = new PipedOutputStream(); PipedInputStream asked = new PipedInputStream(asking);
-        PipedInputStream answering = new PipedInputStream(1 << 20); PipedOutputStream answered = new PipedOutputStream(answering)) {
+    PipedOutputStream asking = new PipedOutputStream();
+    try (PipedInputStream asked = new PipedInputStream(asking); PipedInputStream answering = new PipedInputStream(1 << 20);
+        PipedOutputStream answered = new PipedOutputStream(answering)) {
       CompletableFuture<Outcome> worst = CompletableFuture.supplyAsync(() -> {
         try {
           return answer(asked, answered, threads);
