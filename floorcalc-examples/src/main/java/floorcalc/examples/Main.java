@@ -1,7 +1,10 @@
 package floorcalc.examples;
 
 import floorcalc.examples.explain.ExplainCommand;
+import floorcalc.examples.job.JobReader;
+import floorcalc.examples.lines.JobLines;
 import floorcalc.examples.lines.ProgramFault;
+import floorcalc.examples.planfile.PlanWriter;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -38,7 +41,8 @@ public final class Main implements Runnable {
     @Override
     public String[] getVersion() {
       String version = Main.class.getPackage().getImplementationVersion();
-      return new String[] {"floorcalc " + (version == null ? "(not packaged)" : version)};
+      return new String[] {"floorcalc " + (version == null ? "(not packaged)" : version),
+          "reads " + JobReader.FORMAT + "; writes " + PlanWriter.FORMAT + ", " + JobLines.REFUSAL_FORMAT};
     }
   }
 
@@ -65,7 +69,7 @@ public final class Main implements Runnable {
     Main main = new Main();
     CommandLine line = new CommandLine(main);
     line.addSubcommand(new PlanCommand(console, () -> main.trace)).addSubcommand(new SiteCommand(console))
-        .addSubcommand(new SurveyCommand(console)).addSubcommand(new CompareCommand(console))
+        .addSubcommand(new SurveyCommand(console)).addSubcommand(new CompareCommand(console)).addSubcommand(new SchemaCommand(console))
         .addSubcommand(mayExplain(args) ? ExplainCommand.of(console.out()) : ExplainCommand.bare());
     line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8));
@@ -105,6 +109,6 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "say what to do: plan, site, survey, compare or explain");
+    throw new ParameterException(spec.commandLine(), "say what to do: plan, site, survey, compare, schema or explain");
   }
 }

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MainTest {
   @ParameterizedTest
-  @ValueSource(strings = {"", "plan", "site", "explain", "explain length", "explain rows", "explain drift", "explain gap",
+  @ValueSource(strings = {"", "plan", "site", "schema", "explain", "explain length", "explain rows", "explain drift", "explain gap",
       "explain joints", "explain packs", "explain rules"})
   void helpOfEachCommandFitsAScreenOf100Columns(String command) {
     List<String> args = command.isEmpty() ? List.of("--help") : List.of((command + " --help").split(" "));
@@ -23,7 +23,7 @@ class MainTest {
 
   @Test
   void nothingToDo() {
-    assertThat(Ran.with()).isEqualTo(new Ran(2, "", "say what to do: plan, site, survey, compare or explain\nFor help: floorcalc --help\n"));
+    assertThat(Ran.with()).isEqualTo(new Ran(2, "", "say what to do: plan, site, survey, compare, schema or explain\nFor help: floorcalc --help\n"));
   }
 
   @Test
@@ -35,7 +35,8 @@ class MainTest {
 
   @Test
   void version() {
-    assertThat(Ran.with("--version")).isEqualTo(new Ran(0, "floorcalc (not packaged)\n", ""));
+    assertThat(Ran.with("--version")).isEqualTo(new Ran(0, "floorcalc (not packaged)\n"
+        + "reads floorcalc-job/1; writes floorcalc-plan/1, floorcalc-refusal/1\n", ""));
   }
 
   @Test

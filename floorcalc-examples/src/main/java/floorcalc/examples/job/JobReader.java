@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Reads jobs in the format {@code floorcalc-job/1}, described in {@code docs/json-files.md}. Reading is strict, and all
@@ -20,6 +21,7 @@ public final class JobReader {
   /** How many bytes a job may have; a longer one is refused. */
   public static final int MOST_BYTES = JobLimits.FILE_BYTES;
 
+  private static final Pattern NUMBERED = Pattern.compile("floorcalc-job/[0-9]+");
   private static final List<String> FIELDS = List.of("format", "title", "board", "laying", "goods", "rooms");
 
   private JobReader() {
@@ -106,7 +108,15 @@ public final class JobReader {
   /** Tells whether to read on: in a file of another format nothing else can be told to be wrong. */
   private static boolean format(Fields job) {
     Optional<Value> format = job.required("format", "\"" + FORMAT + "\"");
-    format.ifPresent(value -> value.choice(Map.of(FORMAT, FORMAT)));
+    format.ifPresent(JobReader::refuseOther);
     return format.flatMap(Value::asText).filter(text -> text.startsWith("floorcalc-") && !text.equals(FORMAT)).isEmpty();
+  }
+
+  private static void refuseOther(Value format) {
+    if (format.asText().filter(text -> !text.equals(FORMAT) && NUMBERED.matcher(text).matches()).isPresent()) {
+      format.refuse("\"" + FORMAT + "\", the only number of the format that this version of the program reads");
+    } else {
+      format.choice(Map.of(FORMAT, FORMAT));
+    }
   }
 }

@@ -19,6 +19,9 @@ import java.util.function.Function;
  * begun, so that another program may wait for it. What is said to a line depends on that line alone.
  */
 public final class JobLines {
+  /** The first field of what is answered to a job that gets no plan. */
+  public static final String REFUSAL_FORMAT = RefusalWriter.FORMAT;
+
   private final Function<FloorJob, FloorPlan> planner;
   private final Consumer<Throwable> faults;
 
