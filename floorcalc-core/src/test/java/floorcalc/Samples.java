@@ -1,18 +1,65 @@
 package floorcalc;
 
 import floorcalc.boards.BoardGoods;
+import floorcalc.boards.CuttingPlan;
+import floorcalc.boards.Ends;
+import floorcalc.boards.PieceWanted;
+import floorcalc.boards.Run;
+import floorcalc.deviations.AngleLimit;
+import floorcalc.deviations.AngleSet;
+import floorcalc.drawing.LevelsDrawing;
+import floorcalc.drawing.SurveyDrawing;
+import floorcalc.fittings.BoardPiece;
+import floorcalc.fittings.Notch;
+import floorcalc.fittings.PieceNotches;
+import floorcalc.flatness.EdgePlacement;
+import floorcalc.flatness.FNumberClass;
+import floorcalc.flatness.FreeMovementClass;
+import floorcalc.flatness.Levels;
+import floorcalc.flatness.Profile;
+import floorcalc.flatness.ProfilePoint;
+import floorcalc.flatness.Straightedge;
+import floorcalc.materials.BarGoods;
+import floorcalc.materials.RollGoods;
+import floorcalc.measure.Area;
 import floorcalc.measure.Length;
+import floorcalc.measure.Price;
+import floorcalc.movement.ContinuousBay;
+import floorcalc.movement.ContinuousFloor;
+import floorcalc.movement.JoinedRoom;
+import floorcalc.movement.Species;
+import floorcalc.movement.SpeciesTable;
+import floorcalc.outline.Direction;
+import floorcalc.outline.Line;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import floorcalc.outline.Wkt;
+import floorcalc.outline.network.AdjustedObservation;
+import floorcalc.outline.network.Adjustment;
+import floorcalc.outline.network.Network;
+import floorcalc.outline.network.NetworkPoint;
+import floorcalc.outline.network.Observation;
+import floorcalc.outline.survey.Survey;
+import floorcalc.outline.survey.SurveyReport;
+import floorcalc.outline.survey.SurveyWall;
+import floorcalc.outline.survey.Tie;
+import floorcalc.outline.survey.Turn;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
+import floorcalc.rows.TrimCover;
+import floorcalc.rows.WallFace;
 import floorcalc.rules.LayingRules;
+import floorcalc.rules.RuleKey;
 import floorcalc.rules.RuleSet;
+import floorcalc.rules.RuleValue;
+import floorcalc.site.Readiness;
+import floorcalc.site.SiteFloor;
+import floorcalc.site.SiteReadings;
 import floorcalc.working.Calculated;
 import floorcalc.working.Source;
+import floorcalc.working.Step;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
@@ -27,6 +74,7 @@ import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -75,8 +123,62 @@ final class Samples {
     put(Room.class, Room.of("Room", Wkt.parse("POLYGON ((0 0, 4210 0, 4195 3620, 0 3605, 0 0))")));
     FloorJob job = FloorJob.of("Job", boards).room((Room) known.get(Room.class)).build();
     put(FloorJob.class, job);
+    put(FloorJob.Builder.class, FloorJob.of("Job", boards));
     FloorPlan plan = FloorPlanner.plan(job);
     put(FloorPlan.class, plan);
+    put(Area.class, Area.ofSquareMetres("12"));
+    put(Price.class, new Price(BigDecimal.TEN, "EUR"));
+    put(RuleKey.class, LayingRules.EXPANSION_GAP);
+    put(RuleValue.class, job.rules().get(LayingRules.EXPANSION_GAP));
+    put(Line.class, new Line(Point.ofMillimetres(0, 0), Point.ofMillimetres(1000, 0)));
+    put(AngleLimit.class, AngleSet.all().get(0).limits().get(0));
+    put(BarGoods.class, BarGoods.of("bar", List.of(Length.ofMillimetres(2400)), Length.ofMillimetres(16)));
+    put(RollGoods.class, RollGoods.underlay("felt", Length.ofMillimetres(1000), Length.ofMillimetres(10_000)));
+    List<Run> runs = Run.equalRows(3, Length.ofMillimetres(4000));
+    put(Run.class, runs.get(0));
+    PieceWanted piece = PieceWanted.of(0, Length.ofMillimetres(500), Length.ZERO, Length.ofMillimetres(185), Ends.values()[0]);
+    put(PieceWanted.class, piece);
+    put(CuttingPlan.class, CuttingPlan.of(List.of(piece), boards, job.rules()));
+    Levels levels = Levels.ofGrid(Point.ofMillimetres(0, 0), Length.ofMillimetres(300), Length.ofMillimetres(300),
+        List.of(heights(0, 1, 0), heights(1, 0, 1), heights(0, 1, 0)));
+    put(Levels.class, levels);
+    put(LevelsDrawing.class, LevelsDrawing.of(levels));
+    Profile profile = Profile.ofEqualSpacing(Length.ofMillimetres(300), heights(0, 1, 0, 2, 1));
+    put(Profile.class, profile);
+    put(ProfilePoint.class, new ProfilePoint(Length.ZERO, Length.ZERO));
+    put(Straightedge.class, Straightedge.of(Length.ofMillimetres(600)));
+    put(EdgePlacement.class, Straightedge.of(Length.ofMillimetres(600)).at(profile, Length.ZERO));
+    put(FNumberClass.class, FNumberClass.all().get(0));
+    put(FreeMovementClass.class, FreeMovementClass.all().get(0));
+    put(Species.class, SpeciesTable.WOOD_HANDBOOK.species().get(0));
+    put(Network.class, Network.of(List.of(NetworkPoint.held("a", 0, 0), NetworkPoint.held("b", 1, 0), NetworkPoint.about("c", 0, 1)),
+        List.of(Observation.distance("a", "c", 1, 0.001), Observation.distance("b", "c", 1.41, 0.001))));
+    put(Adjustment.class, ((Network) known.get(Network.class)).adjust());
+    put(Observation.class, Observation.distance("a", "c", 1, 0.001));
+    put(AdjustedObservation.class, ((Adjustment) known.get(Adjustment.class)).observations().get(0));
+    Length wall = Length.ofMillimetres(3000);
+    Survey survey = Survey.of(Collections.nCopies(4, new SurveyWall(wall, Turn.LEFT, Length.ZERO)));
+    put(Survey.class, survey);
+    put(SurveyReport.class, SurveyReport.of(survey).value());
+    put(SurveyDrawing.class, SurveyDrawing.of(SurveyReport.of(survey).value()));
+    put(Tie.class, new Tie(1, 3, Length.ofMillimetres(4243)));
+    JoinedRoom joined = new JoinedRoom("one", Outline.of(ring));
+    put(JoinedRoom.class, joined);
+    put(ContinuousFloor.class, ContinuousFloor.of(List.of(joined), List.of(), Direction.ALONG_X));
+    put(ContinuousBay.class, ContinuousFloor.of(List.of(joined), List.of(), Direction.ALONG_X).bays(List.of()).get(0));
+    SiteFloor floor = SiteFloor.of("one", Area.ofSquareMetres("12"), boards);
+    put(SiteFloor.class, floor);
+    put(Readiness.class, Readiness.of(floor, SiteReadings.NONE).value());
+    put(WallFace.class, WallFace.of(List.of(new WallFace.Offset(Length.ZERO, Length.ofMillimetres(500)),
+        new WallFace.Offset(Length.ofMillimetres(2000), Length.ofMillimetres(490)))));
+    put(TrimCover.class, new TrimCover(Length.ofMillimetres(16), Length.ofMillimetres(3), Length.ofMillimetres(8)));
+    put(Notch.class, PieceNotches.of(BoardPiece.of("one", Ring.of(Point.ofMillimetres(0, 0), Point.ofMillimetres(500, 0),
+        Point.ofMillimetres(500, 100), Point.ofMillimetres(400, 100), Point.ofMillimetres(400, 185), Point.ofMillimetres(0, 185)))).value()
+        .notches().get(0));
+  }
+
+  private static List<Length> heights(int... millimetres) {
+    return Arrays.stream(millimetres).mapToObj(Length::ofMillimetres).toList();
   }
 
   /** Says which value to take for a type. */
@@ -88,7 +190,7 @@ final class Samples {
   /** A value of the type, or nothing if none could be made. */
   Optional<Object> of(Type type) {
     if (type instanceof TypeVariable<?> variable) {
-      return variable.getBounds()[0] == Object.class ? Optional.of("one") : of(variable.getBounds()[0]);
+      return of(variable.getBounds()[0] == Object.class ? Length.class : variable.getBounds()[0]);
     }
     if (type instanceof WildcardType wildcard) {
       return of(wildcard.getUpperBounds()[0]);
@@ -97,7 +199,7 @@ final class Samples {
       Class<?> raw = (Class<?>) generic.getRawType();
       Type first = generic.getActualTypeArguments()[0];
       if (raw == List.class || raw == Iterable.class || raw == java.util.Collection.class) {
-        return of(first).map(List::of);
+        return first == Step.class ? Optional.of(List.of()) : of(first).map(List::of);
       }
       if (raw == Set.class) {
         return of(first).map(Set::of);

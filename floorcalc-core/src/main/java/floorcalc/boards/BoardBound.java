@@ -14,6 +14,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -54,6 +55,7 @@ public final class BoardBound {
    */
   public static Calculated<Integer> of(List<List<Stretch>> stretches, Area rest, Area floor, BoardGoods goods,
       LayingRules rules) {
+    Objects.requireNonNull(stretches, "stretches");
     Stock stock = new Stock(goods, rules);
     Sums sums = Sums.of(stretches, rest, stock);
     int byLength = sums.byLength(stock);
@@ -98,6 +100,7 @@ public final class BoardBound {
    */
   public static Calculated<Integer> of(List<Run> runs, List<List<Stretch>> stretches, Area rest, Area floor,
       BoardGoods goods, LayingRules rules, int found) {
+    Objects.requireNonNull(runs, "runs");
     return of(runs, stretches, rest, floor, goods, rules, Optional.empty(), found);
   }
 
@@ -117,6 +120,7 @@ public final class BoardBound {
    */
   public static Calculated<Integer> of(List<Run> runs, List<List<Stretch>> stretches, Area rest, Area floor,
       BoardGoods goods, LayingRules rules, RunLayout layout, int found) {
+    Objects.requireNonNull(runs, "runs");
     return of(runs, stretches, rest, floor, goods, rules, layout.prices(), found);
   }
 

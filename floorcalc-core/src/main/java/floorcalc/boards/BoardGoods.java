@@ -52,6 +52,7 @@ public final class BoardGoods implements Serializable {
    * @throws IllegalArgumentException if a value is out of range
    */
   public static BoardGoods of(Length length, Length coverWidth, Length thickness, int perPack) {
+    Objects.requireNonNull(coverWidth, "coverWidth");
     return mixed(List.of(new PackContent(length, perPack)), coverWidth, thickness);
   }
 
@@ -65,6 +66,7 @@ public final class BoardGoods implements Serializable {
    * @throws IllegalArgumentException if a value is out of range or a length stands twice
    */
   public static BoardGoods mixed(List<PackContent> pack, Length coverWidth, Length thickness) {
+    Objects.requireNonNull(coverWidth, "coverWidth");
     List<PackContent> sorted = pack.stream()
         .sorted(Comparator.comparing(PackContent::length).reversed()).toList();
     if (sorted.isEmpty()) {
@@ -100,6 +102,7 @@ public final class BoardGoods implements Serializable {
    * @return the goods, not null
    */
   public BoardGoods withConstruction(Construction made) {
+    Objects.requireNonNull(made, "made");
     return new BoardGoods(pack, coverWidth, laidPitch, thickness, made, species, packMass, packPrice);
   }
 

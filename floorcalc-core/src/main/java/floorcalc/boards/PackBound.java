@@ -12,6 +12,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The number of packs that no plan with the same rows can do without, for packs of one or several lengths.
@@ -53,6 +54,7 @@ public final class PackBound {
    */
   public static Calculated<Integer> of(List<List<Stretch>> stretches, Area rest, Area floor, BoardGoods goods,
       LayingRules rules, int boardsAtLeast) {
+    Objects.requireNonNull(stretches, "stretches");
     Stock stock = new Stock(goods, rules);
     BoardBound.Sums sums = BoardBound.Sums.of(stretches, rest, stock);
     RuleValue<BigDecimal> share = rules.get(LayingRules.SPARE_SHARE);

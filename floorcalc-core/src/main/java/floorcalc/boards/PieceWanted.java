@@ -38,6 +38,7 @@ public final class PieceWanted {
    * @throws IllegalArgumentException if a size is out of range
    */
   public static PieceWanted of(int row, Length length, Length acrossFrom, Length acrossTo, Ends ends) {
+    Objects.requireNonNull(ends, "ends");
     return ofNanometres(row, length.toNanometres(), acrossFrom.toNanometres(), acrossTo.toNanometres(), ends);
   }
 
@@ -53,6 +54,7 @@ public final class PieceWanted {
    * @throws IllegalArgumentException if a size is out of range
    */
   public static PieceWanted ofNanometres(int row, long length, long acrossFrom, long acrossTo, Ends ends) {
+    Objects.requireNonNull(ends, "ends");
     if (length <= 0 || acrossFrom < 0 || acrossTo <= acrossFrom) {
       throw new IllegalArgumentException("a piece must be longer and wider than nothing, but is "
           + Length.ofNanometres(length) + " long and lies from " + Length.ofNanometres(acrossFrom) + " to "

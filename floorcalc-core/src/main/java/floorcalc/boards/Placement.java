@@ -1,6 +1,7 @@
 package floorcalc.boards;
 
 import floorcalc.measure.Length;
+import java.util.Objects;
 
 /**
  * Where on which board a piece is cut.
@@ -12,4 +13,12 @@ import floorcalc.measure.Length;
  * @param acrossTo the piece's edge at high y, measured likewise; not null
  * @since 0.1
  */
-public record Placement(int board, Length alongFrom, Length alongTo, Length acrossFrom, Length acrossTo) {}
+public record Placement(int board, Length alongFrom, Length alongTo, Length acrossFrom, Length acrossTo) {
+  /** Checks that no part is null. */
+  public Placement {
+    Objects.requireNonNull(alongFrom, "alongFrom");
+    Objects.requireNonNull(alongTo, "alongTo");
+    Objects.requireNonNull(acrossFrom, "acrossFrom");
+    Objects.requireNonNull(acrossTo, "acrossTo");
+  }
+}

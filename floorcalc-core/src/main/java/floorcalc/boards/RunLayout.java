@@ -4,6 +4,7 @@ import floorcalc.joints.JointPattern;
 import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -78,6 +79,7 @@ public final class RunLayout {
    * @return the layout that needs the fewest boards where all rows are of full width, not null
    */
   public static RunLayout search(List<Run> runs, BoardGoods goods, LayingRules rules, SearchEffort effort) {
+    Objects.requireNonNull(effort, "effort");
     Stock stock = new Stock(goods, rules);
     List<RunLayout> proposals = proposals(runs, stock, effort, UniformSearch::isProven);
     RunLayout best = proposals.get(0);
@@ -106,6 +108,7 @@ public final class RunLayout {
    * @return layouts, the one preferred where they need as many boards first; unmodifiable, not empty
    */
   public static List<RunLayout> proposals(List<Run> runs, BoardGoods goods, LayingRules rules, SearchEffort effort) {
+    Objects.requireNonNull(effort, "effort");
     return proposals(runs, new Stock(goods, rules), effort, search -> false);
   }
 
@@ -176,6 +179,7 @@ public final class RunLayout {
    */
   public static RunLayout pattern(List<Run> runs, BoardGoods goods, LayingRules rules, JointPattern pattern,
       long anchor) {
+    Objects.requireNonNull(rules, "rules");
     return pattern(runs, goods, rules, pattern, anchor, runs.stream().mapToInt(Run::row).toArray());
   }
 
@@ -193,6 +197,7 @@ public final class RunLayout {
    */
   public static RunLayout pattern(List<Run> runs, BoardGoods goods, LayingRules rules, JointPattern pattern,
       long anchor, int[] rows) {
+    Objects.requireNonNull(rules, "rules");
     if (rows.length != runs.size()) {
       throw new IllegalArgumentException("each run needs its row of the pattern, but there are " + runs.size() + " runs and "
           + rows.length + " rows");

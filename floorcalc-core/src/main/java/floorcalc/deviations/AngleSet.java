@@ -66,6 +66,7 @@ public final class AngleSet {
    * @throws IllegalArgumentException if there is no limit
    */
   public static AngleSet of(String name, String about, List<AngleLimit> limits) {
+    Objects.requireNonNull(limits, "limits");
     return new AngleSet(name, about, limits);
   }
 

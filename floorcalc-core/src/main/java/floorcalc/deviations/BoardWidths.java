@@ -31,6 +31,7 @@ public record BoardWidths(Optional<Length> over, Optional<Length> upTo, Optional
    * @return the widths, not null
    */
   public static BoardWidths upTo(Length bound) {
+    Objects.requireNonNull(bound, "bound");
     return new BoardWidths(Optional.empty(), Optional.of(bound), Optional.empty());
   }
 
@@ -41,6 +42,7 @@ public record BoardWidths(Optional<Length> over, Optional<Length> upTo, Optional
    * @return the widths, not null
    */
   public static BoardWidths under(Length bound) {
+    Objects.requireNonNull(bound, "bound");
     return new BoardWidths(Optional.empty(), Optional.empty(), Optional.of(bound));
   }
 
@@ -51,6 +53,7 @@ public record BoardWidths(Optional<Length> over, Optional<Length> upTo, Optional
    * @return the widths, not null
    */
   public static BoardWidths over(Length bound) {
+    Objects.requireNonNull(bound, "bound");
     return new BoardWidths(Optional.of(bound), Optional.empty(), Optional.empty());
   }
 
@@ -62,6 +65,8 @@ public record BoardWidths(Optional<Length> over, Optional<Length> upTo, Optional
    * @return the widths, not null
    */
   public static BoardWidths between(Length over, Length upTo) {
+    Objects.requireNonNull(over, "over");
+    Objects.requireNonNull(upTo, "upTo");
     return new BoardWidths(Optional.of(over), Optional.of(upTo), Optional.empty());
   }
 

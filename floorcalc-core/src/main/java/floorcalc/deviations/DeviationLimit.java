@@ -66,6 +66,7 @@ public record DeviationLimit(Deviation deviation, BoardWidths widths, Optional<L
    * @return the limit, not null
    */
   public static DeviationLimit atMost(Deviation deviation, Length most, Source source) {
+    Objects.requireNonNull(most, "most");
     return new DeviationLimit(deviation, BoardWidths.ANY, Optional.empty(), Optional.of(most), Optional.empty(), 1, 0, 0, "", source);
   }
 
@@ -78,6 +79,7 @@ public record DeviationLimit(Deviation deviation, BoardWidths widths, Optional<L
    * @return the limit, not null
    */
   public static DeviationLimit ofWidth(Deviation deviation, BigDecimal percent, Source source) {
+    Objects.requireNonNull(percent, "percent");
     return new DeviationLimit(deviation, BoardWidths.ANY, Optional.empty(), Optional.empty(), Optional.of(percent), 1, 0, 0, "", source);
   }
 
@@ -88,6 +90,7 @@ public record DeviationLimit(Deviation deviation, BoardWidths widths, Optional<L
    * @return the limit, not null
    */
   public DeviationLimit andAtMost(Length length) {
+    Objects.requireNonNull(length, "length");
     return new DeviationLimit(deviation, widths, least, Optional.of(length), percentOfWidth, meanOf, beyondPercent, utmostTimes, condition,
         source);
   }
@@ -99,6 +102,7 @@ public record DeviationLimit(Deviation deviation, BoardWidths widths, Optional<L
    * @return the limit, not null
    */
   public DeviationLimit andAtLeast(Length length) {
+    Objects.requireNonNull(length, "length");
     return new DeviationLimit(deviation, widths, Optional.of(length), most, percentOfWidth, meanOf, beyondPercent, utmostTimes, condition,
         source);
   }
@@ -110,6 +114,7 @@ public record DeviationLimit(Deviation deviation, BoardWidths widths, Optional<L
    * @return the limit, not null
    */
   public DeviationLimit forWidths(BoardWidths boards) {
+    Objects.requireNonNull(boards, "boards");
     return new DeviationLimit(deviation, boards, least, most, percentOfWidth, meanOf, beyondPercent, utmostTimes, condition, source);
   }
 
@@ -150,6 +155,7 @@ public record DeviationLimit(Deviation deviation, BoardWidths widths, Optional<L
    * @return the limit, not null
    */
   public DeviationLimit on(String words) {
+    Objects.requireNonNull(words, "words");
     return new DeviationLimit(deviation, widths, least, most, percentOfWidth, meanOf, beyondPercent, utmostTimes, words, source);
   }
 

@@ -58,6 +58,7 @@ public final class DeviationSet implements Serializable {
    * @throws IllegalArgumentException if there is no limit
    */
   public static DeviationSet of(String name, String about, Stage stage, List<DeviationLimit> limits) {
+    Objects.requireNonNull(limits, "limits");
     return new DeviationSet(name, about, stage, limits, Optional.empty(), Optional.empty(), Optional.empty());
   }
 

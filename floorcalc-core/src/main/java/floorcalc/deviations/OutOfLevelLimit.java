@@ -54,6 +54,7 @@ public record OutOfLevelLimit(LevelMeasure measure, Length over, Optional<Length
    * @return the limit, not null
    */
   public static OutOfLevelLimit perMetre(LevelMeasure measure, Length perMetre, Source source) {
+    Objects.requireNonNull(perMetre, "perMetre");
     return new OutOfLevelLimit(measure, Length.ZERO, Optional.empty(), Optional.of(perMetre), Optional.empty(), Optional.empty(), source);
   }
 
@@ -66,6 +67,7 @@ public record OutOfLevelLimit(LevelMeasure measure, Length over, Optional<Length
    * @return the limit, not null
    */
   public static OutOfLevelLimit inAll(LevelMeasure measure, Length most, Source source) {
+    Objects.requireNonNull(most, "most");
     return new OutOfLevelLimit(measure, Length.ZERO, Optional.empty(), Optional.empty(), Optional.of(most), Optional.empty(), source);
   }
 
@@ -78,6 +80,8 @@ public record OutOfLevelLimit(LevelMeasure measure, Length over, Optional<Length
    * @return the limit, not null
    */
   public static OutOfLevelLimit underRule(Length rule, Length most, Source source) {
+    Objects.requireNonNull(rule, "rule");
+    Objects.requireNonNull(most, "most");
     return new OutOfLevelLimit(LevelMeasure.UNDER_RULE, Length.ZERO, Optional.empty(), Optional.empty(), Optional.of(most), Optional.of(rule),
         source);
   }
@@ -89,6 +93,7 @@ public record OutOfLevelLimit(LevelMeasure measure, Length over, Optional<Length
    * @return the limit, not null
    */
   public OutOfLevelLimit andAtMost(Length length) {
+    Objects.requireNonNull(length, "length");
     return new OutOfLevelLimit(measure, over, upTo, perMetre, Optional.of(length), rule, source);
   }
 
@@ -99,6 +104,7 @@ public record OutOfLevelLimit(LevelMeasure measure, Length over, Optional<Length
    * @return the limit, not null
    */
   public OutOfLevelLimit acrossUpTo(Length bound) {
+    Objects.requireNonNull(bound, "bound");
     return new OutOfLevelLimit(measure, over, Optional.of(bound), perMetre, most, rule, source);
   }
 
@@ -109,6 +115,7 @@ public record OutOfLevelLimit(LevelMeasure measure, Length over, Optional<Length
    * @return the limit, not null
    */
   public OutOfLevelLimit acrossOver(Length bound) {
+    Objects.requireNonNull(bound, "bound");
     return new OutOfLevelLimit(measure, bound, upTo, perMetre, most, rule, source);
   }
 
@@ -129,6 +136,7 @@ public record OutOfLevelLimit(LevelMeasure measure, Length over, Optional<Length
    * @return the greatest difference of height allowed, rounded down to a whole nanometre, not null
    */
   public Length allowed(Length distance) {
+    Objects.requireNonNull(distance, "distance");
     if (perMetre.isEmpty()) {
       return most.orElseThrow();
     }

@@ -100,6 +100,7 @@ public final class OutOfLevelSet {
    * @throws IllegalArgumentException if there is no limit
    */
   public static OutOfLevelSet of(String name, String about, List<OutOfLevelLimit> limits) {
+    Objects.requireNonNull(limits, "limits");
     return new OutOfLevelSet(name, about, limits);
   }
 
@@ -146,6 +147,7 @@ public final class OutOfLevelSet {
    *     is long enough; with the steps {@code level-allowed} and {@code out-of-level}; not null
    */
   public Calculated<List<Judgement>> judge(Levels levels, Length datum) {
+    Objects.requireNonNull(datum, "datum");
     return new LevelJudge(this, levels, Optional.of(datum)).judge();
   }
 

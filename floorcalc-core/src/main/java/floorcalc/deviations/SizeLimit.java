@@ -58,6 +58,7 @@ public record SizeLimit(BoardSize size, Optional<Length> least, boolean moreThan
    * @return the limit, not null
    */
   public static SizeLimit atLeast(BoardSize size, Length least, Source source) {
+    Objects.requireNonNull(least, "least");
     return new SizeLimit(size, Optional.of(least), false, Optional.empty(), Force.REQUIRED, source);
   }
 
@@ -70,6 +71,7 @@ public record SizeLimit(BoardSize size, Optional<Length> least, boolean moreThan
    * @return the limit, not null
    */
   public static SizeLimit moreThan(BoardSize size, Length bound, Source source) {
+    Objects.requireNonNull(bound, "bound");
     return new SizeLimit(size, Optional.of(bound), true, Optional.empty(), Force.REQUIRED, source);
   }
 
@@ -83,6 +85,8 @@ public record SizeLimit(BoardSize size, Optional<Length> least, boolean moreThan
    * @return the limit, not null
    */
   public static SizeLimit between(BoardSize size, Length least, Length most, Source source) {
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(most, "most");
     return new SizeLimit(size, Optional.of(least), false, Optional.of(most), Force.REQUIRED, source);
   }
 

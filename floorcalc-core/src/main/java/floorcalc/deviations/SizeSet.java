@@ -77,6 +77,7 @@ public final class SizeSet {
    * @throws IllegalArgumentException if there is no limit
    */
   public static SizeSet of(String name, String about, List<SizeLimit> limits) {
+    Objects.requireNonNull(limits, "limits");
     return new SizeSet(name, about, limits, List.of());
   }
 

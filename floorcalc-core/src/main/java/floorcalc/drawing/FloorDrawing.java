@@ -48,6 +48,7 @@ public final class FloorDrawing {
    * @throws IllegalArgumentException if the plan has no bay of this name, or the job no room of the bay's
    */
   public static FloorDrawing of(FloorJob job, FloorPlan plan, Bay bay) {
+    Objects.requireNonNull(job, "job");
     return of(job, plan, bay, Measures.MILLIMETRES);
   }
 
@@ -62,6 +63,7 @@ public final class FloorDrawing {
    * @throws IllegalArgumentException if the plan has no bay of this name, or the job no room of the bay's
    */
   public static FloorDrawing of(FloorJob job, FloorPlan plan, Bay bay, Measures measures) {
+    Objects.requireNonNull(job, "job");
     return composition(job, plan, bay, measures).draw();
   }
 
@@ -79,6 +81,7 @@ public final class FloorDrawing {
    * @throws IllegalArgumentException if the plan has no bay of this name, or the job no room of the bay's
    */
   public static List<FloorDrawing> parts(FloorJob job, FloorPlan plan, Bay bay, Measures measures) {
+    Objects.requireNonNull(job, "job");
     return composition(job, plan, bay, measures).parts();
   }
 
@@ -94,6 +97,7 @@ public final class FloorDrawing {
    * @throws IllegalArgumentException if the job has no such room
    */
   public static FloorDrawing ofRoom(FloorJob job, FloorPlan plan, String room, Measures measures) {
+    Objects.requireNonNull(room, "room");
     Objects.requireNonNull(plan, "plan");
     Objects.requireNonNull(measures, "measures");
     Room found = job.rooms().stream().filter(one -> one.name().equals(room)).findFirst().orElseThrow(

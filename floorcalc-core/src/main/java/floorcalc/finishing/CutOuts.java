@@ -29,6 +29,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -210,6 +211,7 @@ public final class CutOuts {
    * @return its cuts, empty if it is a plain rectangle
    */
   public Optional<PieceCut> of(String piece) {
+    Objects.requireNonNull(piece, "piece");
     return pieces.stream().filter(cut -> cut.piece().equals(piece)).findFirst();
   }
 

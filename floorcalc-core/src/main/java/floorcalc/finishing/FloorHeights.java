@@ -18,6 +18,7 @@ import java.util.Objects;
 public record FloorHeights(HeightStack stack, List<String> notStated) {
   /** Checks that no part is null and copies the list. */
   public FloorHeights {
+    Objects.requireNonNull(notStated, "notStated");
     Objects.requireNonNull(stack, "stack");
     notStated = List.copyOf(notStated);
   }

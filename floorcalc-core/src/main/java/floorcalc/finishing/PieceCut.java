@@ -26,6 +26,9 @@ public record PieceCut(String piece, String bay, int row, PieceNotches shape, Li
     List<GluedPart> glued) {
   /** Checks that no part is null and copies the lists. */
   public PieceCut {
+    Objects.requireNonNull(thin, "thin");
+    Objects.requireNonNull(holes, "holes");
+    Objects.requireNonNull(glued, "glued");
     Objects.requireNonNull(piece, "piece");
     Objects.requireNonNull(bay, "bay");
     Objects.requireNonNull(shape, "shape");

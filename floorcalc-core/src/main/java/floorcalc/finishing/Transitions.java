@@ -8,6 +8,7 @@ import floorcalc.working.Finding;
 import floorcalc.working.Worked;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The edges of a planned floor: a profile at each expansion break and at each door, what becomes of casings, and whether door leaves
@@ -31,6 +32,12 @@ public record Transitions(List<Profile> profiles, List<DoorEdge> doors, List<Che
     List<Worked> working, List<String> cautions) {
   /** Checks that no part is null and copies the lists. */
   public Transitions {
+    Objects.requireNonNull(profiles, "profiles");
+    Objects.requireNonNull(doors, "doors");
+    Objects.requireNonNull(checks, "checks");
+    Objects.requireNonNull(findings, "findings");
+    Objects.requireNonNull(working, "working");
+    Objects.requireNonNull(cautions, "cautions");
     profiles = List.copyOf(profiles);
     doors = List.copyOf(doors);
     checks = List.copyOf(checks);

@@ -7,6 +7,7 @@ import floorcalc.working.Step;
 import floorcalc.working.Term;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A border of equal width on both sides of a field of whole boards: the field takes as many as fit, the border the rest.
@@ -17,6 +18,12 @@ import java.util.List;
  * @since 0.1
  */
 public record Apron(long boards, Length first, Length second) {
+  /** Checks that no part is null. */
+  public Apron {
+    Objects.requireNonNull(first, "first");
+    Objects.requireNonNull(second, "second");
+  }
+
   /**
    * Returns the widest field of whole boards that leaves both borders at least as wide as asked. Each border is then wider by less than
    * half a board.

@@ -26,6 +26,7 @@ public record BoardPiece(String name, Ring outline, List<Ring> holes) {
    * @throws IllegalArgumentException if the outline has fewer than three corners or no area
    */
   public BoardPiece {
+    Objects.requireNonNull(holes, "holes");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(outline, "outline");
     holes = List.copyOf(holes);

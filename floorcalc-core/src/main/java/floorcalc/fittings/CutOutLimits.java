@@ -28,6 +28,8 @@ public record CutOutLimits(Length leastWood, Source leastWoodSource, Length leas
    * @throws IllegalArgumentException if a length is out of range
    */
   public CutOutLimits {
+    Objects.requireNonNull(leastWood, "leastWood");
+    Objects.requireNonNull(leastTongue, "leastTongue");
     require(leastWood, "least wood beside a hole");
     Objects.requireNonNull(leastWoodSource, "leastWoodSource");
     require(leastTongue, "narrowest tongue");
@@ -49,6 +51,8 @@ public record CutOutLimits(Length leastWood, Source leastWoodSource, Length leas
    * @throws IllegalArgumentException if the length is out of range
    */
   public CutOutLimits withLeastWood(Length wood, Source source) {
+    Objects.requireNonNull(wood, "wood");
+    Objects.requireNonNull(source, "source");
     return new CutOutLimits(wood, source, leastTongue, leastTongueSource);
   }
 
@@ -61,6 +65,8 @@ public record CutOutLimits(Length leastWood, Source leastWoodSource, Length leas
    * @throws IllegalArgumentException if the length is out of range
    */
   public CutOutLimits withLeastTongue(Length tongue, Source source) {
+    Objects.requireNonNull(tongue, "tongue");
+    Objects.requireNonNull(source, "source");
     return new CutOutLimits(leastWood, leastWoodSource, tongue, source);
   }
 }

@@ -42,6 +42,8 @@ public record HoleCut(List<PipeAt> pipes, Point from, Point to, Length width, Wa
 
   /** Checks that no part is null and copies the lists. */
   public HoleCut {
+    Objects.requireNonNull(pipes, "pipes");
+    Objects.requireNonNull(parts, "parts");
     pipes = List.copyOf(pipes);
     Objects.requireNonNull(from, "from");
     Objects.requireNonNull(to, "to");

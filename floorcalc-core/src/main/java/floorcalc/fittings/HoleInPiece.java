@@ -27,6 +27,7 @@ public record HoleInPiece(String piece, Length fromStartEnd, Length fromStartEdg
     Optional<BoardSide> open, boolean holdsMiddle, List<Ring> sawn) {
   /** Checks that no part is null and copies the list. */
   public HoleInPiece {
+    Objects.requireNonNull(sawn, "sawn");
     Objects.requireNonNull(piece, "piece");
     Objects.requireNonNull(fromStartEnd, "fromStartEnd");
     Objects.requireNonNull(fromStartEdge, "fromStartEdge");

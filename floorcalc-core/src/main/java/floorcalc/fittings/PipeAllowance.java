@@ -115,6 +115,7 @@ public final class PipeAllowance {
    * @throws IllegalArgumentException if a diameter is out of range
    */
   public Calculated<Length> collarOverlap(Length diameter, Length collar) {
+    Objects.requireNonNull(collar, "collar");
     Calculated<Length> hole = hole(diameter);
     requireDiameter(collar, "diameter of a collar");
     Length overlap = collar.plus(diameter).minus(hole.value().multipliedBy(2)).dividedBy(2, RoundingMode.FLOOR);

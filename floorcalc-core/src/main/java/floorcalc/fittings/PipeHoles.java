@@ -13,6 +13,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 
@@ -46,6 +47,7 @@ public final class PipeHoles {
    *     {@code glued-part}, and the findings {@code pipe-hole}, {@code pipe-slot} and {@code pipe-joint-helps}; not null
    */
   public static Calculated<List<HoleCut>> of(List<PipeAt> pipes, List<BoardPiece> pieces, PipeAllowance allowance, CutOutLimits limits) {
+    Objects.requireNonNull(limits, "limits");
     List<HoleCut> cuts = new ArrayList<>();
     List<Step> steps = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();

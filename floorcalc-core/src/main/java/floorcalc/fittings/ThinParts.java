@@ -15,6 +15,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -53,6 +54,7 @@ public final class ThinParts {
    *     {@code thin-bridge} for each; not null
    */
   public static Calculated<List<ThinPart>> of(PieceNotches shape, CutOutLimits limits, Set<BoardSide> atGap) {
+    Objects.requireNonNull(atGap, "atGap");
     List<ThinPart> parts = new ArrayList<>();
     if (limits.leastTongue().isPositive() && shape.notches().stream().anyMatch(Notch::turnsInwards)) {
       for (ThinPart.Run run : ThinPart.Run.values()) {

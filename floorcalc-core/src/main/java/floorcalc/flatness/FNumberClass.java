@@ -110,6 +110,8 @@ public final class FNumberClass {
    * @return a judgement for each number, codes {@code flatness-number} and {@code levelness-number}; not null
    */
   public List<Judgement> judge(FNumber ff, FNumber fl) {
+    Objects.requireNonNull(ff, "ff");
+    Objects.requireNonNull(fl, "fl");
     return judge(ff, leastFlatness(), fl, leastLevelness(), "whole floor");
   }
 
@@ -122,6 +124,8 @@ public final class FNumberClass {
    * @return a judgement for each number, codes {@code flatness-number} and {@code levelness-number}; not null
    */
   public List<Judgement> judgePart(FNumber ff, FNumber fl, String where) {
+    Objects.requireNonNull(ff, "ff");
+    Objects.requireNonNull(fl, "fl");
     return judge(ff, leastLocalFlatness(), fl, leastLocalLevelness(), where);
   }
 

@@ -122,6 +122,7 @@ public final class FreeMovementClass {
    * @throws IllegalArgumentException if there is none
    */
   public Judgement judgeLevelness(List<Length> differences) {
+    Objects.requireNonNull(differences, "differences");
     return judge("free-movement-levelness", "property E, difference in height over 3 m", differences, levelness);
   }
 

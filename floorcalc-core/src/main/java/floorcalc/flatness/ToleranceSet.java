@@ -67,6 +67,7 @@ public final class ToleranceSet implements Serializable {
    * @throws IllegalArgumentException if there is no limit
    */
   public static ToleranceSet of(String name, String floor, List<SpanLimit> limits) {
+    Objects.requireNonNull(limits, "limits");
     return new ToleranceSet(name, floor, EdgeMethod.SPAN, limits, null);
   }
 
@@ -171,6 +172,7 @@ public final class ToleranceSet implements Serializable {
    *     {@code span-without-limit}; not null
    */
   public Calculated<List<SpanCheck>> judge(List<GapReading> readings) {
+    Objects.requireNonNull(readings, "readings");
     return ReadingJudge.judge(this, List.copyOf(readings));
   }
 

@@ -127,6 +127,7 @@ public final class JointLayout {
    * @return the pairs by row and place, an unmodifiable list, not null
    */
   public List<JointPair> closerThan(Length minimum) {
+    Objects.requireNonNull(minimum, "minimum");
     List<JointPair> pairs = new ArrayList<>();
     for (int row = 0; row + 1 < rows.count(); row++) {
       addPairs(pairs, row, rows.where(row, row), row + 1, rows.where(row + 1, row), minimum.toNanometres() - 1);

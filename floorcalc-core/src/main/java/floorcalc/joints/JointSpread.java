@@ -12,6 +12,7 @@ import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -88,6 +89,7 @@ public final class JointSpread {
    * @throws IllegalArgumentException if the pattern is free, or a value is out of range
    */
   public static Calculated<JointSpread> of(JointPattern pattern, int rows, Length board) {
+    Objects.requireNonNull(board, "board");
     if (pattern.kind() == JointPattern.Kind.FREE) {
       throw new IllegalArgumentException("a free pattern sets no joints; give a shift, or the joints themselves");
     }

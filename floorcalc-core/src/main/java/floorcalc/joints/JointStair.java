@@ -2,6 +2,7 @@ package floorcalc.joints;
 
 import floorcalc.measure.Length;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * End joints that step on evenly, one in each of three or more consecutive rows.
@@ -13,6 +14,7 @@ import java.util.List;
 public record JointStair(int firstRow, List<Length> joints) {
   /** Copies the list and checks that it holds at least three joints. */
   public JointStair {
+    Objects.requireNonNull(joints, "joints");
     joints = List.copyOf(joints);
     if (joints.size() < JointLayout.LEAST_STAIR_ROWS) {
       throw new IllegalArgumentException(

@@ -15,6 +15,7 @@ import java.util.Objects;
 public record LevelFault(Kind kind, List<Integer> readings, String message) implements Serializable {
   /** Checks that no part is null and copies the list. */
   public LevelFault {
+    Objects.requireNonNull(readings, "readings");
     Objects.requireNonNull(kind, "kind");
     readings = List.copyOf(readings);
     Objects.requireNonNull(message, "message");

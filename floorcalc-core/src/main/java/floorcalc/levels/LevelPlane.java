@@ -13,6 +13,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -164,7 +165,7 @@ public final class LevelPlane {
    * @return the height above the datum of the readings, not null
    */
   public Length heightAt(Point place) {
-    return surface.at(place);
+    return surface.at(Objects.requireNonNull(place, "place"));
   }
 
   /**
@@ -174,7 +175,7 @@ public final class LevelPlane {
    * @return the vertical distance, negative below the plane; not null
    */
   public Length residual(SpotLevel spot) {
-    return residual(surface, spot);
+    return residual(surface, Objects.requireNonNull(spot, "spot"));
   }
 
   /**

@@ -54,6 +54,7 @@ public final class Levels implements Serializable {
    * @throws BadLevelsException if they cannot be worked with, see {@link #faultsOf(List)}
    */
   public static Levels of(List<SpotLevel> spots) {
+    Objects.requireNonNull(spots, "spots");
     return new Levels(spots);
   }
 

@@ -66,6 +66,8 @@ public final class PreparationOptions {
    * @throws IllegalArgumentException if a weight is not from 0.001 to 1000000
    */
   public PreparationOptions leastWork(BigDecimal grinding, BigDecimal filling) {
+    Objects.requireNonNull(grinding, "grinding");
+    Objects.requireNonNull(filling, "filling");
     for (BigDecimal weight : new BigDecimal[] {grinding, filling}) {
       if (weight.compareTo(new BigDecimal("0.001")) < 0 || weight.compareTo(BigDecimal.valueOf(1_000_000)) > 0) {
         throw new IllegalArgumentException("weights of grinding and filling must be 0.001 to 1000000, but were "

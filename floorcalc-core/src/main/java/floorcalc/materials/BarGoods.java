@@ -79,6 +79,10 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
 
   /** Checks that no part is null or out of range. */
   public BarGoods {
+    Objects.requireNonNull(thickness, "thickness");
+    Objects.requireNonNull(leastPiece, "leastPiece");
+    Objects.requireNonNull(allowance, "allowance");
+    Objects.requireNonNull(price, "price");
     if (Objects.requireNonNull(name, "name").isBlank()) {
       throw new IllegalArgumentException("a bar needs a name that is not blank");
     }
@@ -121,6 +125,7 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
    * @throws IllegalArgumentException if a value is out of range
    */
   public static BarGoods of(String name, List<Length> lengths, Length thickness) {
+    Objects.requireNonNull(thickness, "thickness");
     Length longest = lengths.stream().reduce(Length.ZERO, Length::max);
     Length least = LEAST_PIECE.min(Length.ofNanometres(longest.toNanometres() / 4));
     return new BarGoods(name, lengths, thickness, InsideCorners.MITRED, OpenEnds.SQUARE, LongRuns.SCARFED, least, Length.ZERO,
@@ -134,6 +139,7 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
    * @return the goods, not null
    */
   public BarGoods withInsideCorners(InsideCorners made) {
+    Objects.requireNonNull(made, "made");
     return new BarGoods(name, lengths, thickness, made, openEnds, longRuns, leastPiece, allowance, voids, price);
   }
 
@@ -144,6 +150,7 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
    * @return the goods, not null
    */
   public BarGoods withOpenEnds(OpenEnds made) {
+    Objects.requireNonNull(made, "made");
     return new BarGoods(name, lengths, thickness, inside, made, longRuns, leastPiece, allowance, voids, price);
   }
 
@@ -154,6 +161,7 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
    * @return the goods, not null
    */
   public BarGoods withLongRuns(LongRuns made) {
+    Objects.requireNonNull(made, "made");
     return new BarGoods(name, lengths, thickness, inside, openEnds, made, leastPiece, allowance, voids, price);
   }
 
@@ -164,6 +172,7 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
    * @return the goods, not null
    */
   public BarGoods withLeastPiece(Length least) {
+    Objects.requireNonNull(least, "least");
     return new BarGoods(name, lengths, thickness, inside, openEnds, longRuns, least, allowance, voids, price);
   }
 
@@ -174,6 +183,7 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
    * @return the goods, not null
    */
   public BarGoods withAllowance(Length more) {
+    Objects.requireNonNull(more, "more");
     return new BarGoods(name, lengths, thickness, inside, openEnds, longRuns, leastPiece, more, voids, price);
   }
 
@@ -184,6 +194,7 @@ public record BarGoods(String name, List<Length> lengths, Length thickness, Insi
    * @return the goods, not null
    */
   public BarGoods atVoids(AtVoids made) {
+    Objects.requireNonNull(made, "made");
     return new BarGoods(name, lengths, thickness, inside, openEnds, longRuns, leastPiece, allowance, made, price);
   }
 

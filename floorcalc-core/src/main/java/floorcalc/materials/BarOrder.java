@@ -6,6 +6,7 @@ import floorcalc.trims.TrimCutting;
 import floorcalc.trims.TrimPiece;
 import floorcalc.working.Calculated;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How many bars of a skirting, a quadrant or a profile to order, and which piece is cut from which bar. Pieces of all rooms are cut
@@ -35,6 +36,7 @@ public final class BarOrder {
    * @throws IllegalArgumentException if there is no run or there are too many pieces, see {@link TrimCutting}
    */
   public static Calculated<BarOrder> ofRuns(BarGoods bars, List<TrimRuns> rooms, RuleValue<Length> sawKerf) {
+    Objects.requireNonNull(sawKerf, "sawKerf");
     return new BarSearch(bars, sawKerf).ofRuns(rooms);
   }
 
@@ -48,6 +50,7 @@ public final class BarOrder {
    * @throws IllegalArgumentException if there is no piece or there are too many, see {@link TrimCutting}
    */
   public static Calculated<BarOrder> ofPieces(BarGoods bars, List<TrimPiece> pieces, RuleValue<Length> sawKerf) {
+    Objects.requireNonNull(sawKerf, "sawKerf");
     return new BarSearch(bars, sawKerf).ofPieces(pieces);
   }
 

@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What is used up beside boards: wedges, tape, glue, sealant. Each is one plain sum. Yields are the maker's; a default that is used in
@@ -41,6 +42,7 @@ public final class Consumables {
    * @throws IllegalArgumentException if the spacing is not more than zero
    */
   public static Calculated<Long> wedges(String room, Outline outline, Length spacing) {
+    Objects.requireNonNull(room, "room");
     if (!spacing.isPositive()) {
       throw new IllegalArgumentException("the spacing of wedges must be more than 0 mm, but was " + spacing);
     }

@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -29,6 +30,8 @@ import java.util.TreeMap;
 public record CostSheet(Map<String, Price> totals, List<String> unpriced) {
   /** Checks that no part is null and copies. */
   public CostSheet {
+    Objects.requireNonNull(totals, "totals");
+    Objects.requireNonNull(unpriced, "unpriced");
     totals = Collections.unmodifiableMap(new LinkedHashMap<>(totals));
     unpriced = List.copyOf(unpriced);
   }
@@ -100,6 +103,7 @@ public record CostSheet(Map<String, Price> totals, List<String> unpriced) {
    * @return the total, empty if nothing is priced in it; not null
    */
   public Optional<Price> total(String currency) {
+    Objects.requireNonNull(currency, "currency");
     return Optional.ofNullable(totals.get(currency));
   }
 }

@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 public record CoveredRoom(String name, Outline outline, List<Direction> ways) {
   /** Checks that no part is null, that there is a way and that the outline is sound. */
   public CoveredRoom {
+    Objects.requireNonNull(ways, "ways");
     Objects.requireNonNull(name, "name");
     ways = List.copyOf(ways);
     if (ways.isEmpty()) {
@@ -54,6 +55,7 @@ public record CoveredRoom(String name, Outline outline, List<Direction> ways) {
    * @throws IllegalArgumentException if the outline is not sound
    */
   public static CoveredRoom oneWay(String name, Outline outline, Direction only) {
+    Objects.requireNonNull(only, "only");
     return new CoveredRoom(name, outline, List.of(only));
   }
 }

@@ -62,6 +62,7 @@ public record FilmLimits(String name, Base base, Optional<Length> thinnest, Opti
    * @throws IllegalArgumentException if there are none of that name, with the names there are
    */
   public static FilmLimits named(String name) {
+    Objects.requireNonNull(name, "name");
     return NAMED.stream().filter(limits -> limits.name.equals(name)).findFirst().orElseThrow(() ->
         new IllegalArgumentException("there are no limits named '" + name + "'; there are "
             + NAMED.stream().map(FilmLimits::name).collect(Collectors.joining(", "))));

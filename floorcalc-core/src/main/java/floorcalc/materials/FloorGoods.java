@@ -91,6 +91,7 @@ public final class FloorGoods implements Serializable {
    * @return the copy, not null
    */
   public FloorGoods withLayers(List<RollGoods> rolls) {
+    Objects.requireNonNull(rolls, "rolls");
     List<RollGoods> layers = List.copyOf(rolls);
     return with(copy -> copy.layers = layers);
   }
@@ -126,6 +127,8 @@ public final class FloorGoods implements Serializable {
    * @throws IllegalArgumentException if there is no such kind
    */
   public FloorGoods withProfile(String kind, BarGoods bars) {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(bars, "bars");
     if (!PROFILE_KINDS.contains(kind)) {
       throw new IllegalArgumentException("there is no profile of kind '" + kind + "'; there are " + String.join(", ", PROFILE_KINDS));
     }
@@ -261,6 +264,7 @@ public final class FloorGoods implements Serializable {
    * @return the profile, empty if not stated; not null
    */
   public Optional<BarGoods> profile(String kind) {
+    Objects.requireNonNull(kind, "kind");
     return Optional.ofNullable(parts.profiles.get(kind));
   }
 

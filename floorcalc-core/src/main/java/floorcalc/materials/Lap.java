@@ -66,6 +66,7 @@ public record Lap(String name, Length overlap, Source source) implements Seriali
    * @throws IllegalArgumentException if there is none of that name, with the names there are
    */
   public static Lap named(String name) {
+    Objects.requireNonNull(name, "name");
     return NAMED.stream().filter(lap -> lap.name.equals(name)).findFirst().orElseThrow(() -> new IllegalArgumentException(
         "there is no lap named '" + name + "'; there are " + NAMED.stream().map(Lap::name).collect(Collectors.joining(", "))));
   }

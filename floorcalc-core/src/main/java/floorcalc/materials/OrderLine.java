@@ -23,6 +23,7 @@ public record OrderLine(String item, String net, BigDecimal quantity, String uni
     Optional<Price> price, List<Step> working) {
   /** Checks that no part is null or negative and copies the list. */
   public OrderLine {
+    Objects.requireNonNull(working, "working");
     if (Objects.requireNonNull(item, "item").isBlank()) {
       throw new IllegalArgumentException("an order line needs an item that is not blank");
     }
@@ -47,6 +48,7 @@ public record OrderLine(String item, String net, BigDecimal quantity, String uni
    * @return the line, not null
    */
   public static OrderLine of(String item, String net, BigDecimal quantity, String unit, List<Step> working) {
+    Objects.requireNonNull(working, "working");
     return new OrderLine(item, net, quantity, unit, Optional.empty(), Optional.empty(), working);
   }
 

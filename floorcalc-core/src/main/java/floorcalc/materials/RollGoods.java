@@ -69,6 +69,11 @@ public record RollGoods(String name, Layer layer, Length width, Length length, L
 
   /** Checks that no part is null or out of range. */
   public RollGoods {
+    Objects.requireNonNull(width, "width");
+    Objects.requireNonNull(upturn, "upturn");
+    Objects.requireNonNull(thickness, "thickness");
+    Objects.requireNonNull(permeance, "permeance");
+    Objects.requireNonNull(price, "price");
     if (Objects.requireNonNull(name, "name").isBlank()) {
       throw new IllegalArgumentException("a roll needs a name that is not blank");
     }
@@ -106,6 +111,7 @@ public record RollGoods(String name, Layer layer, Length width, Length length, L
    * @throws IllegalArgumentException if a value is out of range
    */
   public static RollGoods underlay(String name, Length width, Length length) {
+    Objects.requireNonNull(width, "width");
     return new RollGoods(name, Layer.UNDERLAY, width, length, Lap.BUTT, Length.ZERO, Optional.empty(), Optional.empty(),
         Optional.empty());
   }
@@ -121,6 +127,7 @@ public record RollGoods(String name, Layer layer, Length width, Length length, L
    * @throws IllegalArgumentException if a value is out of range
    */
   public static RollGoods barrier(String name, Length width, Length length, Lap lap) {
+    Objects.requireNonNull(width, "width");
     return new RollGoods(name, Layer.BARRIER, width, length, lap, Length.ZERO, Optional.empty(), Optional.empty(),
         Optional.empty());
   }
@@ -132,6 +139,7 @@ public record RollGoods(String name, Layer layer, Length width, Length length, L
    * @return the goods, not null
    */
   public RollGoods as(Layer other) {
+    Objects.requireNonNull(other, "other");
     return new RollGoods(name, other, width, length, lap, upturn, thickness, permeance, price);
   }
 
@@ -142,6 +150,7 @@ public record RollGoods(String name, Layer layer, Length width, Length length, L
    * @return the goods, not null
    */
   public RollGoods withLap(Lap other) {
+    Objects.requireNonNull(other, "other");
     return new RollGoods(name, layer, width, length, other, upturn, thickness, permeance, price);
   }
 
@@ -152,6 +161,7 @@ public record RollGoods(String name, Layer layer, Length width, Length length, L
    * @return the goods, not null
    */
   public RollGoods withUpturn(Length height) {
+    Objects.requireNonNull(height, "height");
     return new RollGoods(name, layer, width, length, lap, height, thickness, permeance, price);
   }
 
@@ -162,6 +172,7 @@ public record RollGoods(String name, Layer layer, Length width, Length length, L
    * @return the goods, not null
    */
   public RollGoods withThickness(Length thick) {
+    Objects.requireNonNull(thick, "thick");
     return new RollGoods(name, layer, width, length, lap, upturn, Optional.of(thick), permeance, price);
   }
 
@@ -172,6 +183,7 @@ public record RollGoods(String name, Layer layer, Length width, Length length, L
    * @return the goods, not null
    */
   public RollGoods withPermeance(BigDecimal perm) {
+    Objects.requireNonNull(perm, "perm");
     return new RollGoods(name, layer, width, length, lap, upturn, thickness, Optional.of(perm), price);
   }
 
@@ -182,6 +194,7 @@ public record RollGoods(String name, Layer layer, Length width, Length length, L
    * @return the goods, not null
    */
   public RollGoods withPrice(UnitPrice cost) {
+    Objects.requireNonNull(cost, "cost");
     return new RollGoods(name, layer, width, length, lap, upturn, thickness, permeance, Optional.of(cost));
   }
 

@@ -5,6 +5,7 @@ import floorcalc.measure.Length;
 import floorcalc.trims.TrimCutting;
 import floorcalc.working.Calculated;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How many rolls of an underlay or a barrier to order for some floors, and which strip is cut from which roll.
@@ -42,6 +43,7 @@ public final class RollOrder {
    * @throws IllegalArgumentException if there is no floor, or more than 20 000 strips would be needed
    */
   public static Calculated<RollOrder> of(RollGoods roll, List<CoveredRoom> rooms) {
+    Objects.requireNonNull(rooms, "rooms");
     return new RollSearch(roll, rooms).order();
   }
 

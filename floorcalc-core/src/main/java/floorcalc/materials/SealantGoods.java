@@ -22,6 +22,7 @@ public record SealantGoods(String name, BigDecimal millilitres, BigDecimal loss,
     Optional<UnitPrice> price) implements Serializable {
   /** Checks that no part is null or out of range. */
   public SealantGoods {
+    Objects.requireNonNull(millilitres, "millilitres");
     if (Objects.requireNonNull(name, "name").isBlank()) {
       throw new IllegalArgumentException("a sealant needs a name that is not blank");
     }

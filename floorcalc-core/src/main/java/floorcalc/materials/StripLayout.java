@@ -50,6 +50,7 @@ public final class StripLayout {
    * @throws IllegalArgumentException if the outline is not sound or more than 20 000 strips would be needed
    */
   public static Calculated<StripLayout> of(String name, Outline outline, Direction along, RollGoods roll) {
+    Objects.requireNonNull(along, "along");
     Objects.requireNonNull(roll, "roll");
     StripLayout layout = StripWays.of(CoveredRoom.oneWay(name, outline, along), roll).stream()
         .reduce((best, other) -> other.length().compareTo(best.length()) < 0 ? other : best).orElseThrow();

@@ -46,6 +46,8 @@ public final class TrimRuns {
    * @throws IllegalArgumentException if the outline is not sound
    */
   public static Calculated<TrimRuns> of(String name, Outline room, List<TrimOpening> openings, BarGoods bars) {
+    Objects.requireNonNull(room, "room");
+    Objects.requireNonNull(openings, "openings");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(bars, "bars");
     List<OutlineFault> faults = OutlineCheck.faultsOf(room);
@@ -117,6 +119,7 @@ public final class TrimRuns {
    * @return how many; ends at openings are counted singly
    */
   public int corners(TrimEnd.Kind kind) {
+    Objects.requireNonNull(kind, "kind");
     long ends = runs.stream().filter(run -> run.end().kind() == kind).count();
     long starts = runs.stream().filter(run -> run.start().kind() == kind).count();
     return (int) (kind == TrimEnd.Kind.OPENING ? starts + ends : Math.max(starts, ends));

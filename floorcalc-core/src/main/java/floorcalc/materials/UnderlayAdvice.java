@@ -25,6 +25,9 @@ public record UnderlayAdvice(String lay, String because, Source source, List<Jud
     List<String> cautions) {
   /** Checks that no part is null and copies the lists. */
   public UnderlayAdvice {
+    Objects.requireNonNull(judgements, "judgements");
+    Objects.requireNonNull(findings, "findings");
+    Objects.requireNonNull(cautions, "cautions");
     Objects.requireNonNull(lay, "lay");
     Objects.requireNonNull(because, "because");
     Objects.requireNonNull(source, "source");
@@ -44,6 +47,7 @@ public record UnderlayAdvice(String lay, String because, Source source, List<Jud
    * @return the advice, not null
    */
   public static UnderlayAdvice of(String room, Base base, Heating heating, RoomUse use, List<RollGoods> layers) {
+    Objects.requireNonNull(layers, "layers");
     return new UnderlayRule(room, base, heating, use, layers, true).advice();
   }
 

@@ -53,6 +53,7 @@ public final class BoardMoistureLimits implements Serializable {
    * @throws IllegalArgumentException if the ends are the wrong way round or beyond 0 % to 30 %
    */
   public static BoardMoistureLimits of(String name, Percent low, Percent high, Source source) {
+    Objects.requireNonNull(high, "high");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(source, "source");
     if (low.compareTo(high) > 0) {

@@ -62,6 +62,7 @@ public final class MoistureDifference {
    * @throws IllegalArgumentException if a value is out of bounds, or a reading of the subfloor is not by meter
    */
   public static Calculated<Judgement> judge(List<Percent> boards, List<MoistureReading> subfloor, Length boardWidth) {
+    Objects.requireNonNull(boards, "boards");
     Calculated<Percent> allowed = allowed(boardWidth);
     for (MoistureReading reading : subfloor) {
       if (reading.method() != MoistureMethod.METER) {

@@ -46,6 +46,7 @@ public final class MoistureLimit implements Serializable {
    */
   public static MoistureLimit of(MoistureMethod method, Substrate substrate, Heating heating, BigDecimal most,
       Source source) {
+    Objects.requireNonNull(most, "most");
     return new MoistureLimit(method, Objects.requireNonNull(substrate, "substrate"),
         Objects.requireNonNull(heating, "heating"), null, MoistureReading.of(method, most).value(),
         Objects.requireNonNull(source, "source"));

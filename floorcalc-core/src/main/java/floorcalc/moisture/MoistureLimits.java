@@ -106,6 +106,7 @@ public final class MoistureLimits implements Serializable {
    * @return an unmodifiable list in the order of {@link #all()}, perhaps empty, not null
    */
   public static List<MoistureLimits> forMethod(MoistureMethod method, Substrate substrate) {
+    Objects.requireNonNull(substrate, "substrate");
     MoistureReading any = MoistureReading.of(method, method.most());
     return ALL.stream().filter(set -> !set.limitsFor(any, substrate, Heating.NOT_STATED).isEmpty()).toList();
   }

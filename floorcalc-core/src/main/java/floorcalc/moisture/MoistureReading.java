@@ -63,6 +63,8 @@ public final class MoistureReading implements Serializable {
    * @throws IllegalArgumentException if the text is no number, or as in {@link #of(MoistureMethod, BigDecimal)}
    */
   public static MoistureReading of(MoistureMethod method, String decimal) {
+    Objects.requireNonNull(method, "method");
+    Objects.requireNonNull(decimal, "decimal");
     return of(method, Decimals.read(decimal, "reading", "1.8"));
   }
 

@@ -53,6 +53,7 @@ public final class Percent implements Comparable<Percent>, Serializable {
    * @throws IllegalArgumentException if the text is no decimal number, or as in {@link #of(BigDecimal)}
    */
   public static Percent of(String decimal) {
+    Objects.requireNonNull(decimal, "decimal");
     return of(Decimals.read(decimal, "percentage", "8.5"));
   }
 

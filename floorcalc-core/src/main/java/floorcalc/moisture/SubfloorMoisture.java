@@ -69,6 +69,8 @@ public final class SubfloorMoisture {
    */
   public static Calculated<SubfloorMoisture> judge(List<MoistureReading> readings, Substrate substrate, Heating heating,
       Area area, MoistureLimits limits) {
+    Objects.requireNonNull(area, "area");
+    Objects.requireNonNull(limits, "limits");
     Objects.requireNonNull(readings, "readings");
     Objects.requireNonNull(substrate, "substrate");
     Objects.requireNonNull(heating, "heating");
@@ -110,6 +112,7 @@ public final class SubfloorMoisture {
    */
   public static Calculated<SubfloorMoisture> judge(List<MoistureReading> readings, Substrate substrate, Heating heating,
       Area area) {
+    Objects.requireNonNull(substrate, "substrate");
     Objects.requireNonNull(readings, "readings");
     List<Step> steps = new ArrayList<>();
     List<Summary> summaries = new ArrayList<>();

@@ -99,6 +99,7 @@ public final class Temperature implements Comparable<Temperature>, Serializable 
    * @throws IllegalArgumentException if it is no number or out of bounds
    */
   public static Temperature celsius(String decimal) {
+    Objects.requireNonNull(decimal, "decimal");
     return of(Decimals.read(decimal, "temperature", "21.5"), Scale.CELSIUS);
   }
 
@@ -110,6 +111,7 @@ public final class Temperature implements Comparable<Temperature>, Serializable 
    * @throws IllegalArgumentException if it is no number or out of bounds
    */
   public static Temperature fahrenheit(String decimal) {
+    Objects.requireNonNull(decimal, "decimal");
     return of(Decimals.read(decimal, "temperature", "70"), Scale.FAHRENHEIT);
   }
 

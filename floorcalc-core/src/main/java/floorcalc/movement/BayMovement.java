@@ -26,6 +26,7 @@ public record BayMovement(ContinuousBay bay, Length swelling, Length shrinkage, 
     List<Judgement> judgements) {
   /** Checks that no part is null and copies the list. */
   public BayMovement {
+    Objects.requireNonNull(judgements, "judgements");
     Objects.requireNonNull(bay, "bay");
     Objects.requireNonNull(swelling, "swelling");
     Objects.requireNonNull(shrinkage, "shrinkage");

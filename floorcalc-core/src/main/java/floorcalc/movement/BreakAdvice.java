@@ -89,6 +89,7 @@ public final class BreakAdvice {
    * @throws IllegalArgumentException if the point is in no room and no opening
    */
   public static Calculated<BreakAdvice> heldAt(MovementForecast forecast, ContinuousFloor floor, LayingRules rules, Point held) {
+    Objects.requireNonNull(held, "held");
     if (floor.bays().stream().noneMatch(bay -> bay.contains(held))) {
       throw new IllegalArgumentException("the point that holds the floor, " + held + ", is in none of its rooms and openings");
     }

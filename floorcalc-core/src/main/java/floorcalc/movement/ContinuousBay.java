@@ -127,6 +127,7 @@ public final class ContinuousBay {
    * @throws IllegalArgumentException if the gap is negative
    */
   public List<GapPoint> pointsHeldAt(Length gap, Point held) {
+    Objects.requireNonNull(held, "held");
     return points(gap, inFrame(held));
   }
 

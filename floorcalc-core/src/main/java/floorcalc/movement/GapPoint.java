@@ -96,6 +96,7 @@ public final class GapPoint {
    * @throws IllegalArgumentException if the length is negative
    */
   public GapPoint cover(Length fromWall) {
+    Objects.requireNonNull(fromWall, "fromWall");
     return new GapPoint(name, across, along, angle, gap, notNegative(fromWall, "cover of the trim"));
   }
 

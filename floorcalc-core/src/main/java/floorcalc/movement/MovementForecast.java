@@ -65,6 +65,9 @@ public final class MovementForecast {
    * @throws IllegalArgumentException if a value is out of bounds
    */
   public static MovementForecast of(Percent now, Percent driest, Percent dampest, Coefficient across) {
+    Objects.requireNonNull(now, "now");
+    Objects.requireNonNull(driest, "driest");
+    Objects.requireNonNull(dampest, "dampest");
     return of(now, driest, dampest, across, List.of(), List.of());
   }
 
@@ -93,6 +96,9 @@ public final class MovementForecast {
    */
   public static Calculated<MovementForecast> inSeasons(Percent now, AirClimate driest, AirClimate dampest,
       Coefficient across) {
+    Objects.requireNonNull(now, "now");
+    Objects.requireNonNull(driest, "driest");
+    Objects.requireNonNull(dampest, "dampest");
     Calculated<Percent> one = EquilibriumMoisture.of(driest);
     Calculated<Percent> other = EquilibriumMoisture.of(dampest);
     boolean inOrder = one.value().compareTo(other.value()) <= 0;

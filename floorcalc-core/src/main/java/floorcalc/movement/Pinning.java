@@ -115,6 +115,7 @@ public final class Pinning implements Serializable {
    * @return the findings, not null
    */
   public static Pinning found(List<Fixing> fixings) {
+    Objects.requireNonNull(fixings, "fixings");
     return new Pinning(Looked.YES, fixings);
   }
 

@@ -37,6 +37,8 @@ public final class PipePoints {
    * @throws IllegalArgumentException if a length is negative
    */
   public static List<GapPoint> of(Outline bay, Direction boards, String name, Point at, Length diameter, Length gap) {
+    Objects.requireNonNull(bay, "bay");
+    Objects.requireNonNull(at, "at");
     Objects.requireNonNull(name, "name");
     if (diameter.isNegative()) {
       throw new IllegalArgumentException("diameter of " + name + " must not be negative, but was " + diameter);

@@ -104,6 +104,7 @@ public final class Shrinkage {
    * @throws IllegalArgumentException if a value is out of bounds
    */
   public static Calculated<BigDecimal> coefficient(Percent shrinkage, Percent start) {
+    Objects.requireNonNull(start, "start");
     require(shrinkage, Percent.ZERO, Percent.of("25"), "shrinkage from green to oven-dry");
     require(start, Percent.of("15"), Percent.of("40"), "the moisture content that shrinkage starts at");
     if (shrinkage.equals(Percent.ZERO)) {
@@ -130,6 +131,8 @@ public final class Shrinkage {
    * @throws IllegalArgumentException if a value is out of bounds
    */
   public static Calculated<Percent> downTo(Percent shrinkage, Percent start, Percent moisture) {
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(moisture, "moisture");
     require(shrinkage, Percent.ZERO, Percent.of("25"), "shrinkage from green to oven-dry");
     require(start, Percent.of("15"), Percent.of("40"), "the moisture content that shrinkage starts at");
     require(moisture, Percent.ZERO, Percent.of("1000"), "moisture content");

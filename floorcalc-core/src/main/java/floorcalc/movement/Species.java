@@ -89,6 +89,7 @@ public final class Species {
    * @return false for quarter-sawn and mixed grain where only the tangential figure is given
    */
   public boolean has(Grain grain) {
+    Objects.requireNonNull(grain, "grain");
     return grain == Grain.FLAT_SAWN || radial != null;
   }
 

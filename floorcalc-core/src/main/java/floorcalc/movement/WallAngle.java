@@ -88,6 +88,7 @@ public final class WallAngle implements Serializable {
    * @throws IllegalArgumentException if the length is negative
    */
   public Calculated<Length> squareToWall(Length alongBoard) {
+    Objects.requireNonNull(alongBoard, "alongBoard");
     WidthChange.requireWidth(alongBoard);
     Length square = Length.ofNanometres(BigDecimal.valueOf(alongBoard.toNanometres()).multiply(ofAlong())
         .setScale(0, RoundingMode.FLOOR).longValueExact());
@@ -106,6 +107,7 @@ public final class WallAngle implements Serializable {
    *     degree)
    */
   public Calculated<Length> alongBoard(Length squareToWall) {
+    Objects.requireNonNull(squareToWall, "squareToWall");
     WidthChange.requireWidth(squareToWall);
     if (degrees.compareTo(BigDecimal.ONE) < 0) {
       throw new IllegalArgumentException("at " + this + " to the boards a gap is measured across the boards, not along"

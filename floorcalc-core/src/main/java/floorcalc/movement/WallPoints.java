@@ -69,6 +69,7 @@ public final class WallPoints {
    * @throws IllegalArgumentException if the gap is negative
    */
   public static List<GapPoint> of(Outline bay, Direction boards, Length gap) {
+    Objects.requireNonNull(bay, "bay");
     Objects.requireNonNull(gap, "gap");
     Outline turned = boards.toFrame(bay);
     return of(turned, middle(turned.shell()), gap, "", wall -> true);

@@ -48,6 +48,8 @@ public final class WidthChange {
    * @throws IllegalArgumentException if a value is out of bounds
    */
   public static Calculated<Length> of(Length width, Coefficient coefficient, Percent from, Percent to) {
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
     return change("width-change", "By how much does the width change?", width, coefficient, from, to);
   }
 
@@ -94,6 +96,9 @@ public final class WidthChange {
    * @throws IllegalArgumentException if a value is out of bounds
    */
   public static Calculated<Length> byShrinkage(Length width, Percent shrinkage, Percent start, Percent from, Percent to) {
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
     requireWidth(width);
     Shrinkage.require(shrinkage, Percent.of("0.1"), Percent.of("25"), "shrinkage from green to oven-dry");
     Shrinkage.require(start, Percent.of("15"), Percent.of("40"), "the moisture content that shrinkage starts at");

@@ -44,6 +44,7 @@ public final class ExpansionGap {
    * @throws IllegalArgumentException if the gap is negative or the outline is not sound
    */
   public static Calculated<ExpansionGap> inset(Outline room, Length gap) {
+    Objects.requireNonNull(room, "room");
     Objects.requireNonNull(gap, "gap");
     if (gap.isNegative()) {
       throw new IllegalArgumentException("the expansion gap must be 0 mm or more, but was " + gap);

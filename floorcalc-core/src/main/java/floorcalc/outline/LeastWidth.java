@@ -8,6 +8,7 @@ import floorcalc.working.Term;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The least width of a shape: how far apart the two nearest parallel lines are that hold all of it. It is what the shape needs to pass between two
@@ -21,6 +22,12 @@ import java.util.List;
  * @since 0.1
  */
 public record LeastWidth(Length width, Direction along) {
+  /** Checks that no part is null. */
+  public LeastWidth {
+    Objects.requireNonNull(width, "width");
+    Objects.requireNonNull(along, "along");
+  }
+
   /**
    * Measures an outline; voids make no difference.
    *

@@ -129,6 +129,7 @@ public final class Outline implements Serializable {
    * @return true if it is as near
    */
   public boolean isNear(Point point, Length reach) {
+    Objects.requireNonNull(reach, "reach");
     if (locate(point) != Containment.OUTSIDE) {
       return true;
     }

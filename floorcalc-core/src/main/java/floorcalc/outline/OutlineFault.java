@@ -20,6 +20,7 @@ public record OutlineFault(Kind kind, int ring, List<Integer> walls, Optional<Po
 
   /** Checks that no part is null and copies the list. */
   public OutlineFault {
+    Objects.requireNonNull(walls, "walls");
     Objects.requireNonNull(kind, "kind");
     walls = List.copyOf(walls);
     Objects.requireNonNull(place, "place");

@@ -36,6 +36,7 @@ public final class Ring implements Serializable {
    * @return the ring, not null
    */
   public static Ring of(List<Point> corners) {
+    Objects.requireNonNull(corners, "corners");
     long[] xs = new long[corners.size()];
     long[] ys = new long[corners.size()];
     for (int i = 0; i < xs.length; i++) {
@@ -52,7 +53,7 @@ public final class Ring implements Serializable {
    * @return the ring, not null
    */
   public static Ring of(Point... corners) {
-    return of(Arrays.asList(corners));
+    return of(Arrays.asList(Objects.requireNonNull(corners, "corners")));
   }
 
   /**

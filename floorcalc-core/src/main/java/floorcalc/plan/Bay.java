@@ -19,6 +19,7 @@ import java.util.Objects;
 public record Bay(String bay, String room, Direction direction, Outline laid, List<Row> rows) implements Serializable {
   /** Checks that no part is null and copies the lists given. */
   public Bay {
+    Objects.requireNonNull(rows, "rows");
     Objects.requireNonNull(bay, "bay");
     Objects.requireNonNull(room, "room");
     Objects.requireNonNull(direction, "direction");

@@ -57,6 +57,7 @@ public record Beyond(String finish, Length higherBy, Optional<Length> aboveSubfl
    * @return the floor beyond, not null
    */
   public static Beyond aboveSubfloor(String finish, Length height) {
+    Objects.requireNonNull(height, "height");
     return new Beyond(finish, Length.ZERO, Optional.of(height));
   }
 

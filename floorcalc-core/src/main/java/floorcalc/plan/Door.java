@@ -59,6 +59,7 @@ public record Door(String name, Point from, Point to, String leadsTo, Beyond bey
    * @return the door, not null
    */
   public Door withCasing(Casing frame) {
+    Objects.requireNonNull(frame, "frame");
     return new Door(name, from, to, leadsTo, beyond, frame, leaf, fire);
   }
 
@@ -69,6 +70,7 @@ public record Door(String name, Point from, Point to, String leadsTo, Beyond bey
    * @return the door, not null
    */
   public Door withLeaf(Length aboveSubfloor) {
+    Objects.requireNonNull(aboveSubfloor, "aboveSubfloor");
     return new Door(name, from, to, leadsTo, beyond, casing, Optional.of(aboveSubfloor), fire);
   }
 
@@ -79,6 +81,7 @@ public record Door(String name, Point from, Point to, String leadsTo, Beyond bey
    * @return the door, not null
    */
   public Door withFire(FireRating rating) {
+    Objects.requireNonNull(rating, "rating");
     return new Door(name, from, to, leadsTo, beyond, casing, leaf, rating);
   }
 

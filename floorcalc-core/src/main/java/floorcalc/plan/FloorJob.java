@@ -189,6 +189,7 @@ public final class FloorJob implements Serializable {
    * @throws IllegalArgumentException if there is no room, or two rooms share a name
    */
   public FloorJob withRooms(List<Room> others) {
+    Objects.requireNonNull(others, "others");
     Builder builder = copy();
     builder.rooms.clear();
     builder.rooms.addAll(others);
@@ -212,6 +213,7 @@ public final class FloorJob implements Serializable {
    * @return the job, not null
    */
   public FloorJob withRules(LayingRules others) {
+    Objects.requireNonNull(others, "others");
     return copy().rules(others).build();
   }
 
@@ -222,6 +224,7 @@ public final class FloorJob implements Serializable {
    * @return the job, not null
    */
   public FloorJob withEffort(SearchEffort other) {
+    Objects.requireNonNull(other, "other");
     return copy().effort(other).build();
   }
 

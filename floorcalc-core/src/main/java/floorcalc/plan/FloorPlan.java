@@ -47,6 +47,15 @@ public record FloorPlan(
     List<RoomBreak> breaks) implements Serializable {
   /** Checks that no part is null and copies the lists given. */
   public FloorPlan {
+    Objects.requireNonNull(bays, "bays");
+    Objects.requireNonNull(boards, "boards");
+    Objects.requireNonNull(materials, "materials");
+    Objects.requireNonNull(profiles, "profiles");
+    Objects.requireNonNull(checks, "checks");
+    Objects.requireNonNull(compromises, "compromises");
+    Objects.requireNonNull(findings, "findings");
+    Objects.requireNonNull(cautions, "cautions");
+    Objects.requireNonNull(working, "working");
     Objects.requireNonNull(title, "title");
     bays = List.copyOf(bays);
     boards = List.copyOf(boards);
@@ -60,7 +69,7 @@ public record FloorPlan(
     cautions = List.copyOf(cautions);
     working = List.copyOf(working);
     Objects.requireNonNull(figures, "figures");
-    breaks = List.copyOf(breaks);
+    breaks = List.copyOf(Objects.requireNonNull(breaks, "breaks"));
   }
 
   /**
@@ -93,6 +102,7 @@ public record FloorPlan(
    * @return the plan, not null
    */
   public FloorPlan withBreaks(List<RoomBreak> others) {
+    Objects.requireNonNull(others, "others");
     return new FloorPlan(title, bays, boards, order, ledger, materials, profiles, checks, compromises, findings, cautions,
         working, figures, others);
   }
@@ -104,6 +114,7 @@ public record FloorPlan(
    * @return the plan, not null
    */
   public FloorPlan withMaterials(List<MaterialLine> others) {
+    Objects.requireNonNull(others, "others");
     return new FloorPlan(title, bays, boards, order, ledger, others, profiles, checks, compromises, findings, cautions, working,
         figures, breaks);
   }
@@ -128,6 +139,7 @@ public record FloorPlan(
    * @return the plan, not null
    */
   public FloorPlan withProfiles(List<Profile> others) {
+    Objects.requireNonNull(others, "others");
     return new FloorPlan(title, bays, boards, order, ledger, materials, others, checks, compromises, findings, cautions,
         working, figures, breaks);
   }
@@ -141,6 +153,9 @@ public record FloorPlan(
    * @return the plan, not null
    */
   public FloorPlan with(List<Check> checked, List<Finding> noticed, List<Worked> worked) {
+    Objects.requireNonNull(checked, "checked");
+    Objects.requireNonNull(noticed, "noticed");
+    Objects.requireNonNull(worked, "worked");
     List<Check> allChecks = new ArrayList<>(checks);
     allChecks.addAll(checked);
     List<Finding> allFindings = new ArrayList<>(findings);

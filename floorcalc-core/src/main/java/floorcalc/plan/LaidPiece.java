@@ -20,6 +20,7 @@ public record LaidPiece(String piece, int run, PieceKind kind, Ring outline, Lis
     implements Serializable {
   /** Checks that no part is null and copies the lists given. */
   public LaidPiece {
+    Objects.requireNonNull(holes, "holes");
     Objects.requireNonNull(piece, "piece");
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(outline, "outline");

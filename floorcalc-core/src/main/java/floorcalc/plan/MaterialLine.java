@@ -20,6 +20,7 @@ public record MaterialLine(String item, String net, BigDecimal quantity, String 
     implements Serializable {
   /** Checks that no part is null and copies the lists given. */
   public MaterialLine {
+    Objects.requireNonNull(working, "working");
     Objects.requireNonNull(item, "item");
     Objects.requireNonNull(net, "net");
     Objects.requireNonNull(quantity, "quantity");

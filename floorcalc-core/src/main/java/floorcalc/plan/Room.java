@@ -70,6 +70,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @throws IllegalArgumentException if the name is blank or the measurements fix no shape, with what they lack
    */
   public static Room of(String name, Calculated<SurveyReport> survey) {
+    Objects.requireNonNull(name, "name");
     return of(name, survey.value().room().orElseThrow(() -> new IllegalArgumentException(name + ": "
         + survey.findings().stream().map(Finding::message).collect(Collectors.joining("; ")))).outline()).withSurvey(survey);
   }
@@ -81,6 +82,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withDoors(List<Door> inWalls) {
+    Objects.requireNonNull(inWalls, "inWalls");
     return new Room(name, outline, inWalls, pipes, subfloor, site, survey, openings, breaks, use);
   }
 
@@ -91,6 +93,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withPipes(List<Pipe> risers) {
+    Objects.requireNonNull(risers, "risers");
     return new Room(name, outline, doors, risers, subfloor, site, survey, openings, breaks, use);
   }
 
@@ -101,6 +104,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSubfloor(Subfloor base) {
+    Objects.requireNonNull(base, "base");
     return new Room(name, outline, doors, pipes, base, site, survey, openings, breaks, use);
   }
 
@@ -111,6 +115,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSite(SiteReadings readings) {
+    Objects.requireNonNull(readings, "readings");
     return new Room(name, outline, doors, pipes, subfloor, readings, survey, openings, breaks, use);
   }
 
@@ -122,6 +127,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withSurvey(Calculated<SurveyReport> measured) {
+    Objects.requireNonNull(measured, "measured");
     return new Room(name, outline, doors, pipes, subfloor, site, Optional.of(measured), openings, breaks, use);
   }
 
@@ -132,6 +138,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withOpenings(List<Opening> doorways) {
+    Objects.requireNonNull(doorways, "doorways");
     return new Room(name, outline, doors, pipes, subfloor, site, survey, doorways, breaks, use);
   }
 
@@ -142,6 +149,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withBreaks(List<ExpansionBreak> chosen) {
+    Objects.requireNonNull(chosen, "chosen");
     return new Room(name, outline, doors, pipes, subfloor, site, survey, openings, Optional.of(chosen), use);
   }
 
@@ -152,6 +160,7 @@ public record Room(String name, Outline outline, List<Door> doors, List<Pipe> pi
    * @return the room, not null
    */
   public Room withUse(RoomUse other) {
+    Objects.requireNonNull(other, "other");
     return new Room(name, outline, doors, pipes, subfloor, site, survey, openings, breaks, other);
   }
 

@@ -16,6 +16,7 @@ import java.util.Objects;
 public record Row(int row, Length coverWidth, List<LaidPiece> pieces) implements Serializable {
   /** Checks that no part is null and copies the lists given. */
   public Row {
+    Objects.requireNonNull(pieces, "pieces");
     Objects.requireNonNull(coverWidth, "coverWidth");
     pieces = List.copyOf(pieces);
   }

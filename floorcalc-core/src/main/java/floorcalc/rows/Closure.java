@@ -47,6 +47,7 @@ public final class Closure {
      * @throws IllegalArgumentException if a part is out of range
      */
     public Arm {
+      Objects.requireNonNull(pitchPlusMinus, "pitchPlusMinus");
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(start, "start");
       Widths.requirePositive(pitch, "laid pitch of '" + name + "'", "measure over ten boards pushed together");
@@ -101,6 +102,7 @@ public final class Closure {
    * @throws IllegalArgumentException if a length is out of range
    */
   public static Calculated<Closure> of(Arm one, Arm other, Length joined, Length allowed) {
+    Objects.requireNonNull(joined, "joined");
     Widths.requirePositive(joined, "length of the row that joins both arms", "measure it along the row");
     Widths.requireNotNegative(allowed, "mismatch allowed", "give what the boards' joint takes");
     Length difference = one.arrival().minus(other.arrival());

@@ -103,6 +103,7 @@ public final class ControlLine {
    * @return the line, not null
    */
   public static ControlLine through(Point point, Direction boards) {
+    Objects.requireNonNull(point, "point");
     BigDecimal[] eighths = boards.toDecimal().divideAndRemainder(BigDecimal.valueOf(45));
     if (eighths[1].signum() == 0) {
       int eighth = eighths[0].intValueExact();

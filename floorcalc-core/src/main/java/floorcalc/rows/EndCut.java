@@ -62,6 +62,9 @@ public final class EndCut {
    *     within a nanometre
    */
   public static Calculated<EndCut> of(ControlLine rows, Point from, Point to, Length pitch) {
+    Objects.requireNonNull(rows, "rows");
+    Objects.requireNonNull(to, "to");
+    Objects.requireNonNull(pitch, "pitch");
     Widths.requirePositive(pitch, "width cut through", "give the width of the board");
     if (from.equals(to)) {
       throw new IllegalArgumentException("a wall needs two different points, but both are " + from);

@@ -42,6 +42,7 @@ public final class LayingOrder {
   public record Turn(Length level, Length from, Length to, Length farthest, List<String> walls) {
     /** Checks that no part is null and copies the list. */
     public Turn {
+      Objects.requireNonNull(walls, "walls");
       Objects.requireNonNull(level, "level");
       Objects.requireNonNull(from, "from");
       Objects.requireNonNull(to, "to");
@@ -107,6 +108,7 @@ public final class LayingOrder {
    * @throws IllegalArgumentException as there
    */
   public static Calculated<LayingOrder> of(List<FloorPart> parts, ControlLine line, Length pitch) {
+    Objects.requireNonNull(pitch, "pitch");
     return of(parts, line, pitch, pitch);
   }
 
@@ -123,6 +125,7 @@ public final class LayingOrder {
    * @throws IllegalArgumentException if there is no part, a width is out of range or the line misses the floor
    */
   public static Calculated<LayingOrder> of(List<FloorPart> parts, ControlLine line, Length pitch, Length firstRow) {
+    Objects.requireNonNull(firstRow, "firstRow");
     Widths.requirePositive(pitch, "laid pitch", "give the width that a laid board covers");
     Widths.requirePositive(firstRow, "width of the first row", "give the height of the first row line over the start line");
     if (firstRow.compareTo(pitch) > 0) {

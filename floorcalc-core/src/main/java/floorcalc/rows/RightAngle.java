@@ -8,6 +8,7 @@ import floorcalc.working.Term;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A right angle set out with a tape: three parts along the line, four square to it, and five between the two marks.
@@ -38,6 +39,8 @@ public final class RightAngle {
    * @throws IllegalArgumentException if a length is not more than zero, or not even one unit fits
    */
   public static Calculated<RightAngle> largest(Length roomAlong, Length roomSquare, Length unit) {
+    Objects.requireNonNull(roomAlong, "roomAlong");
+    Objects.requireNonNull(roomSquare, "roomSquare");
     Widths.requirePositive(roomAlong, "room along the line", "give how far the line goes on");
     Widths.requirePositive(roomSquare, "room square to the line", "give how far the floor goes on");
     Widths.requirePositive(unit, "unit", "give for example 100 mm or 1 ft");
@@ -81,6 +84,8 @@ public final class RightAngle {
    * @throws IllegalArgumentException if a leg is not more than zero
    */
   public static Calculated<Length> diagonalOf(Length one, Length other) {
+    Objects.requireNonNull(one, "one");
+    Objects.requireNonNull(other, "other");
     Widths.requirePositive(one, "leg", "give its length");
     Widths.requirePositive(other, "leg", "give its length");
     Length diagonal = ControlLine.nearest(squared(one).add(squared(other)).sqrt(ControlLine.ENOUGH));
@@ -100,6 +105,7 @@ public final class RightAngle {
    * @throws IllegalArgumentException if a leg is not more than zero, or there is no such triangle
    */
   public static Calculated<Length> offSquare(Length leg, Length other, Length diagonal) {
+    Objects.requireNonNull(other, "other");
     Widths.requirePositive(leg, "leg", "give its length");
     Widths.requirePositive(other, "leg", "give its length");
     if (diagonal.compareTo(leg.plus(other)) >= 0 || diagonal.compareTo(leg.minus(other).abs()) <= 0) {

@@ -61,6 +61,7 @@ public final class RowDivision {
    * @throws IllegalArgumentException if a length is out of range
    */
   public static Calculated<RowDivision> of(Length laidWidth, Length pitch, Length minimum, RowWay way) {
+    Objects.requireNonNull(laidWidth, "laidWidth");
     return of(laidWidth, pitch, minimum, Source.GIVEN, way);
   }
 
@@ -75,6 +76,7 @@ public final class RowDivision {
    * @throws IllegalArgumentException if a length is out of range
    */
   public static Calculated<RowDivision> of(Length laidWidth, Length pitch, RuleValue<Length> minimum, RowWay way) {
+    Objects.requireNonNull(laidWidth, "laidWidth");
     return of(laidWidth, pitch, minimum.value(), minimum.source(), way);
   }
 
@@ -165,6 +167,7 @@ public final class RowDivision {
    * @throws IllegalArgumentException if the error is negative
    */
   public Calculated<MeasuringError> withError(Length plusMinus) {
+    Objects.requireNonNull(plusMinus, "plusMinus");
     List<Stop> walls = List.of(Stop.floorAbove("starting wall", Length.ZERO),
         Stop.floorBelow("finishing wall", laidWidth));
     Length line = rows == 1 ? pitch : firstRow;

@@ -9,6 +9,7 @@ import floorcalc.working.Step;
 import floorcalc.working.Term;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -48,6 +49,8 @@ public final class RowDrift {
    * @throws IllegalArgumentException if a value is out of range
    */
   public static Calculated<RowDrift> of(Length nominalPitch, Length laidPitch, long rows) {
+    Objects.requireNonNull(nominalPitch, "nominalPitch");
+    Objects.requireNonNull(laidPitch, "laidPitch");
     Widths.requirePositive(nominalPitch, "nominal pitch", "give the cover width of a board");
     Widths.requirePositive(laidPitch, "laid pitch", "measure over ten boards pushed together and divide by ten");
     if (rows < 0) {
@@ -71,6 +74,7 @@ public final class RowDrift {
    * @throws IllegalArgumentException if the pitch is out of range
    */
   public static Calculated<RowDrift> of(RowDivision nominal, Length laidPitch) {
+    Objects.requireNonNull(laidPitch, "laidPitch");
     Calculated<RowDrift> plain = of(nominal.pitch(), laidPitch, nominal.rows() - 1);
     Length drift = plain.value().drift();
     Length last = nominal.lastRow().minus(drift);

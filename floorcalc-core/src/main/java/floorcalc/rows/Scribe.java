@@ -129,6 +129,7 @@ public final class Scribe {
    * @throws IllegalArgumentException if the wall was not measured there
    */
   public Depth at(Length place) {
+    Objects.requireNonNull(place, "place");
     Length depth = wall.farthest().distance().minus(wall.distanceAt(place)).minus(hidden).max(Length.ZERO);
     return new Depth(place, depth, pitch.minus(depth));
   }

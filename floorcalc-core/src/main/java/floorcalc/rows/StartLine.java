@@ -111,6 +111,7 @@ public final class StartLine {
    */
   public static Calculated<StartLine> at(List<Stop> stops, Length bayLow, Length pitch, RuleValue<Length> minimum,
       Length firstRowWidth) {
+    Objects.requireNonNull(firstRowWidth, "firstRowWidth");
     Widths.requirePositive(pitch, "laid pitch", "give the width that a laid board covers");
     Widths.requirePositive(firstRowWidth, "width of the first row", "give the height of the first row line");
     if (firstRowWidth.compareTo(pitch) > 0) {
@@ -251,6 +252,7 @@ public final class StartLine {
    * @throws IllegalArgumentException if the error is negative
    */
   public Calculated<MeasuringError> withError(Length plusMinus) {
+    Objects.requireNonNull(plusMinus, "plusMinus");
     return MeasuringError.of(this, plusMinus);
   }
 

@@ -45,6 +45,7 @@ public record Stop(String name, Side side, Length low, Length high, Length plusM
    * @throws IllegalArgumentException if {@code high} is less than {@code low}, or {@code plusMinus} is negative
    */
   public Stop {
+    Objects.requireNonNull(plusMinus, "plusMinus");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(side, "side");
     Objects.requireNonNull(low, "low");
@@ -77,6 +78,7 @@ public record Stop(String name, Side side, Length low, Length high, Length plusM
    * @return the stop, not null
    */
   public static Stop floorAbove(String name, Length level) {
+    Objects.requireNonNull(level, "level");
     return new Stop(name, Side.FLOOR_ABOVE, level, level);
   }
 
@@ -100,6 +102,7 @@ public record Stop(String name, Side side, Length low, Length high, Length plusM
    * @return the stop, not null
    */
   public static Stop floorBelow(String name, Length level) {
+    Objects.requireNonNull(level, "level");
     return new Stop(name, Side.FLOOR_BELOW, level, level);
   }
 
@@ -124,6 +127,7 @@ public record Stop(String name, Side side, Length low, Length high, Length plusM
    * @return the stop, empty if the side is too steep; not null
    */
   public static Optional<Stop> ofSide(String name, Point from, Point to) {
+    Objects.requireNonNull(name, "name");
     long dx = Math.subtractExact(to.xNanometres(), from.xNanometres());
     Length low = from.y().min(to.y());
     Length high = from.y().max(to.y());
@@ -151,6 +155,7 @@ public record Stop(String name, Side side, Length low, Length high, Length plusM
    * @throws IllegalArgumentException if the error is negative
    */
   public Stop within(Length error) {
+    Objects.requireNonNull(error, "error");
     return new Stop(name, side, low, high, error);
   }
 

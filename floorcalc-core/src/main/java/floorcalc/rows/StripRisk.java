@@ -11,6 +11,7 @@ import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.apache.commons.math3.special.Erf;
 
 /**
@@ -54,6 +55,7 @@ public final class StripRisk {
    * @throws IllegalArgumentException if a length is out of range
    */
   public static Calculated<StripRisk> of(Length strip, Length pitch, Length minimum, Length standardDeviation) {
+    Objects.requireNonNull(standardDeviation, "standardDeviation");
     Widths.requirePositive(pitch, "laid pitch", "give the width that a laid board covers");
     Widths.requirePositive(strip, "strip", "a strip that just fits is a full board");
     if (strip.compareTo(pitch) > 0) {
@@ -76,6 +78,7 @@ public final class StripRisk {
    * @throws IllegalArgumentException if the standard deviation is negative
    */
   public static Calculated<StripRisk> at(StartLine line, Stop stop, Length standardDeviation) {
+    Objects.requireNonNull(standardDeviation, "standardDeviation");
     Length first = line.bayLow().plus(line.firstRowWidth());
     Length toLine = stop.side() == Stop.Side.FLOOR_ABOVE
         ? first.minus(stop.tightestMeasured()) : stop.tightestMeasured().minus(first);
@@ -96,6 +99,8 @@ public final class StripRisk {
    * @throws IllegalArgumentException if a value is negative
    */
   public static Calculated<Length> withDrift(Length ofWidth, long rows, Length ofPitch) {
+    Objects.requireNonNull(ofWidth, "ofWidth");
+    Objects.requireNonNull(ofPitch, "ofPitch");
     Widths.requireNotNegative(ofWidth, "standard deviation of the width", "give its size");
     Widths.requireNotNegative(ofPitch, "standard deviation of the pitch", "give its size");
     if (rows < 0) {

@@ -37,6 +37,7 @@ public final class StripTable {
   public record Entry(Length firstRow, List<Length> strips, Length narrowest, Length within) {
     /** Checks that no part is null and copies the list. */
     public Entry {
+      Objects.requireNonNull(strips, "strips");
       Objects.requireNonNull(firstRow, "firstRow");
       strips = List.copyOf(strips);
       Objects.requireNonNull(narrowest, "narrowest");

@@ -10,6 +10,7 @@ import floorcalc.working.Term;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What a skirting or a beading hides: the gap beneath it may vary from the least that the floor needs to the most at which the
@@ -30,6 +31,7 @@ public record TrimCover(Length cover, Length bearing, Length leastGap) {
    *     {@code cover}
    */
   public TrimCover {
+    Objects.requireNonNull(leastGap, "leastGap");
     Widths.requirePositive(cover, "cover of the trim", "give how far it reaches from the wall over the floor");
     Widths.requireNotNegative(bearing, "bearing of the trim", "give 0 mm if it need not rest on the boards");
     Widths.requireNotNegative(leastGap, "least gap", "give the gap that the floor needs");

@@ -128,6 +128,7 @@ public final class WallFace {
    * @throws IllegalArgumentException if the place is outside
    */
   public Length distanceAt(Length at) {
+    Objects.requireNonNull(at, "at");
     for (int i = 1; i < offsets.size(); i++) {
       Offset before = offsets.get(i - 1);
       Offset after = offsets.get(i);

@@ -136,6 +136,7 @@ public final class RuleSet {
    * @throws IllegalArgumentException if a length is not more than zero
    */
   public LayingRules forBoard(Length thickness, Length coverWidth) {
+    Objects.requireNonNull(coverWidth, "coverWidth");
     return resolve(thickness, coverWidth).value();
   }
 
@@ -149,6 +150,7 @@ public final class RuleSet {
    * @throws IllegalArgumentException if a length is not more than zero
    */
   public LayingRules forBoardAndRoom(Length thickness, Length coverWidth, Length largestDimension) {
+    Objects.requireNonNull(coverWidth, "coverWidth");
     return resolve(thickness, coverWidth, largestDimension).value();
   }
 
@@ -161,6 +163,7 @@ public final class RuleSet {
    * @throws IllegalArgumentException if a length is not more than zero
    */
   public Calculated<LayingRules> resolve(Length thickness, Length coverWidth) {
+    Objects.requireNonNull(coverWidth, "coverWidth");
     return resolve(new Situation(thickness, coverWidth, null));
   }
 
@@ -175,6 +178,7 @@ public final class RuleSet {
    * @throws IllegalArgumentException if a length is not more than zero
    */
   public Calculated<LayingRules> resolve(Length thickness, Length coverWidth, Length largestDimension) {
+    Objects.requireNonNull(coverWidth, "coverWidth");
     return resolve(new Situation(thickness, coverWidth, Objects.requireNonNull(largestDimension, "largestDimension")));
   }
 

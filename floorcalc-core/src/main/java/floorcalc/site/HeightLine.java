@@ -19,6 +19,7 @@ import java.util.Objects;
 public record HeightLine(String name, List<ProfilePoint> readings) implements Serializable {
   /** Checks that the name is not blank and copies the list. */
   public HeightLine {
+    Objects.requireNonNull(readings, "readings");
     if (Objects.requireNonNull(name, "name").isBlank()) {
       throw new IllegalArgumentException("a line of heights needs a name that is not blank");
     }

@@ -46,6 +46,7 @@ public final class SiteFloor {
    * @throws IllegalArgumentException if the area is not more than zero
    */
   public static SiteFloor of(String room, Area area, BoardGoods boards) {
+    Objects.requireNonNull(boards, "boards");
     Objects.requireNonNull(room, "room");
     if (!Objects.requireNonNull(area, "area").isPositive()) {
       throw new IllegalArgumentException("the area of the floor must be more than 0 m², but was " + area);
@@ -71,6 +72,7 @@ public final class SiteFloor {
    * @return the floor, not null
    */
   public SiteFloor withGaps(List<GapPoint> places) {
+    Objects.requireNonNull(places, "places");
     return new SiteFloor(room, area, boards, subfloor, places, coefficient);
   }
 

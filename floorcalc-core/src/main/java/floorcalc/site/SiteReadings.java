@@ -57,6 +57,7 @@ public final class SiteReadings implements Serializable {
    * @throws IllegalArgumentException if the temperature is out of bounds
    */
   public SiteReadings withAir(AirClimate measured) {
+    Objects.requireNonNull(measured, "measured");
     EquilibriumMoisture.of(measured);
     return with(copy -> copy.air = measured);
   }
@@ -70,6 +71,8 @@ public final class SiteReadings implements Serializable {
    * @throws IllegalArgumentException if a temperature is out of bounds
    */
   public SiteReadings withSeasons(AirClimate driest, AirClimate dampest) {
+    Objects.requireNonNull(driest, "driest");
+    Objects.requireNonNull(dampest, "dampest");
     EquilibriumMoisture.of(driest);
     EquilibriumMoisture.of(dampest);
     return with(copy -> {
@@ -85,6 +88,7 @@ public final class SiteReadings implements Serializable {
    * @return the copy, not null
    */
   public SiteReadings withSubfloorMoisture(List<MoistureReading> readings) {
+    Objects.requireNonNull(readings, "readings");
     return with(copy -> copy.subfloorMoisture = List.copyOf(readings));
   }
 
@@ -108,6 +112,7 @@ public final class SiteReadings implements Serializable {
    * @throws IllegalArgumentException if the days are out of bounds
    */
   public SiteReadings withDaysInRoom(BigDecimal days) {
+    Objects.requireNonNull(days, "days");
     Acclimatisation.notStated().days(days);
     return with(copy -> copy.days = days);
   }
@@ -148,6 +153,7 @@ public final class SiteReadings implements Serializable {
    * @return the copy, not null
    */
   public SiteReadings withLines(List<HeightLine> read) {
+    Objects.requireNonNull(read, "read");
     return with(copy -> copy.lines = List.copyOf(read));
   }
 
@@ -158,6 +164,7 @@ public final class SiteReadings implements Serializable {
    * @return the copy, not null
    */
   public SiteReadings withHeights(List<SpotLevel> read) {
+    Objects.requireNonNull(read, "read");
     return with(copy -> copy.heights = List.copyOf(read));
   }
 
@@ -168,6 +175,7 @@ public final class SiteReadings implements Serializable {
    * @return the copy, not null
    */
   public SiteReadings withStraightedge(List<GapReading> read) {
+    Objects.requireNonNull(read, "read");
     return with(copy -> copy.gaps = List.copyOf(read));
   }
 

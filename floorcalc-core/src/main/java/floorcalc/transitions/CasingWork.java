@@ -61,6 +61,9 @@ public record CasingWork(Treatment treatment, Optional<Length> height) {
    * @throws IllegalArgumentException if the clearance is out of range
    */
   public static Calculated<CasingWork> of(HeightStack stack, Length clearance, Casing casing, FireRating fire) {
+    Objects.requireNonNull(stack, "stack");
+    Objects.requireNonNull(casing, "casing");
+    Objects.requireNonNull(fire, "fire");
     if (Objects.requireNonNull(clearance, "clearance").isNegative() || clearance.compareTo(MOST_CLEARANCE) > 0) {
       throw new IllegalArgumentException("clearance under a casing must be from 0 mm to " + MOST_CLEARANCE + ", but was "
           + clearance + "; give what is left above the floor");

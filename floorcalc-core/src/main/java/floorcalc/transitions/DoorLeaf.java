@@ -23,6 +23,7 @@ import java.util.Objects;
 public record DoorLeaf(Length clearance, Length lacking, List<Judgement> judgements) {
   /** Checks that no part is null and copies the list. */
   public DoorLeaf {
+    Objects.requireNonNull(judgements, "judgements");
     Objects.requireNonNull(clearance, "clearance");
     Objects.requireNonNull(lacking, "lacking");
     judgements = List.copyOf(judgements);
@@ -41,6 +42,7 @@ public record DoorLeaf(Length clearance, Length lacking, List<Judgement> judgeme
    * @throws IllegalArgumentException if the leaf is below the subfloor
    */
   public static Calculated<DoorLeaf> of(Length aboveSubfloor, HeightStack stack, List<DoorSet> sets, FireRating fire) {
+    Objects.requireNonNull(fire, "fire");
     if (Objects.requireNonNull(aboveSubfloor, "aboveSubfloor").isNegative()) {
       throw new IllegalArgumentException("the bottom of a door leaf must be 0 mm or more above the bare subfloor, but was "
           + aboveSubfloor + "; measure from the subfloor up");

@@ -32,6 +32,7 @@ public record DoorLimit(DoorSpace space, Optional<Length> least, Optional<Length
    * @return the shortfall, 0 mm if it suffices; not null
    */
   public Length lacking(Length found) {
+    Objects.requireNonNull(found, "found");
     return least.map(one -> one.minus(found).max(Length.ZERO)).orElse(Length.ZERO);
   }
 
@@ -44,6 +45,9 @@ public record DoorLimit(DoorSpace space, Optional<Length> least, Optional<Length
    * @return the judgement, with the code {@code door-leaf-clearance}; not null
    */
   public Judgement judge(String set, Length found, FireRating fire) {
+    Objects.requireNonNull(set, "set");
+    Objects.requireNonNull(found, "found");
+    Objects.requireNonNull(fire, "fire");
     boolean tooSmall = lacking(found).isPositive();
     boolean tooLarge = most.isPresent() && found.compareTo(most.get()) > 0;
     return new Judgement("door-leaf-clearance", space.words() + ", by '" + set + "'", "", found.toString(), words(),

@@ -80,6 +80,8 @@ public final class HeightStack {
    * @throws IllegalArgumentException if there is no such layer; the message lists the names
    */
   public HeightStack with(String name, Length thickness) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(thickness, "thickness");
     if (layers.stream().noneMatch(one -> one.name().equals(name))) {
       throw new IllegalArgumentException("there is no layer '" + name + "'; the layers are: "
           + layers.stream().map(one -> "'" + one.name() + "'").collect(Collectors.joining(", ")));

@@ -21,6 +21,7 @@ public record LevelVerdict(LevelSet set, LevelTreatment treatment, Optional<Slop
     List<LevelLimit> steeper, Source source) {
   /** Checks that no part is null and copies the list. */
   public LevelVerdict {
+    Objects.requireNonNull(steeper, "steeper");
     Objects.requireNonNull(set, "set");
     Objects.requireNonNull(treatment, "treatment");
     Objects.requireNonNull(slope, "slope");

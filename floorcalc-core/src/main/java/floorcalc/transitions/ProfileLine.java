@@ -36,6 +36,7 @@ public record ProfileLine(List<ProfilePiece> pieces) {
 
   /** Checks that no part is null and copies the list. */
   public ProfileLine {
+    Objects.requireNonNull(pieces, "pieces");
     pieces = List.copyOf(pieces);
   }
 
@@ -50,6 +51,7 @@ public record ProfileLine(List<ProfilePiece> pieces) {
    *     turns back on itself, or the width is not more than zero
    */
   public static Calculated<ProfileLine> of(List<Point> corners, Length width) {
+    Objects.requireNonNull(width, "width");
     if (corners.size() < 2 || corners.size() > MOST_CORNERS) {
       throw new IllegalArgumentException("a profile runs along 2 to " + MOST_CORNERS + " points, but there are " + corners.size());
     }
@@ -91,6 +93,9 @@ public record ProfileLine(List<ProfilePiece> pieces) {
    * @throws IllegalArgumentException as {@link #of}
    */
   public static BigDecimal mitre(Point before, Point at, Point after) {
+    Objects.requireNonNull(before, "before");
+    Objects.requireNonNull(at, "at");
+    Objects.requireNonNull(after, "after");
     return of(List.of(before, at, after), Length.ofMillimetres(1)).value().pieces().get(0).cutAtTo().abs();
   }
 

@@ -31,6 +31,8 @@ public record Risers(List<Length> after, Length spread, List<Judgement> judgemen
 
   /** Checks that no part is null and copies the lists. */
   public Risers {
+    Objects.requireNonNull(after, "after");
+    Objects.requireNonNull(judgements, "judgements");
     after = List.copyOf(after);
     Objects.requireNonNull(spread, "spread");
     judgements = List.copyOf(judgements);
@@ -50,6 +52,7 @@ public record Risers(List<Length> after, Length spread, List<Judgement> judgemen
    */
   public static Calculated<Risers> of(List<Length> before, HeightStack foot, HeightStack treads, HeightStack top,
       StairSet set) {
+    Objects.requireNonNull(treads, "treads");
     if (before.isEmpty() || before.size() > MOST) {
       throw new IllegalArgumentException("a stair must have 1 to " + MOST + " risers, but has " + before.size());
     }

@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -64,6 +65,8 @@ public final class TrimCutting {
    *     was found, or a value is out of range
    */
   public static Calculated<TrimCutting> of(List<TrimPiece> pieces, List<TrimStock> stock, Length sawKerf) {
+    Objects.requireNonNull(pieces, "pieces");
+    Objects.requireNonNull(stock, "stock");
     return of(pieces, stock, new RuleValue<>(LayingRules.SAW_KERF, sawKerf, Source.GIVEN));
   }
 
@@ -78,6 +81,8 @@ public final class TrimCutting {
    * @throws IllegalArgumentException as {@link #of(List, List, Length)}
    */
   public static Calculated<TrimCutting> of(List<TrimPiece> pieces, List<TrimStock> stock, RuleValue<Length> sawKerf) {
+    Objects.requireNonNull(pieces, "pieces");
+    Objects.requireNonNull(stock, "stock");
     return new TrimBench(pieces, stock, sawKerf).cut();
   }
 

@@ -6,6 +6,7 @@ import floorcalc.rules.RuleValue;
 import floorcalc.working.Calculated;
 import floorcalc.working.Source;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Between which numbers the fewest bars of one length lie, without looking for them: what no cutting can do without, and what two
@@ -45,6 +46,8 @@ public final class TrimEstimate {
    * @throws IllegalArgumentException if a piece is longer than the bar, or a value is out of range
    */
   public static Calculated<TrimEstimate> of(List<TrimPiece> pieces, Length bar, Length sawKerf) {
+    Objects.requireNonNull(pieces, "pieces");
+    Objects.requireNonNull(bar, "bar");
     return new TrimBench(pieces, List.of(TrimStock.sold(bar)), new RuleValue<>(LayingRules.SAW_KERF, sawKerf, Source.GIVEN)).estimate();
   }
 

@@ -55,6 +55,7 @@ public record TrimPiece(String name, Length length, Length allowance, int count)
    * @return the piece, not null
    */
   public TrimPiece withAllowance(Length more) {
+    Objects.requireNonNull(more, "more");
     return new TrimPiece(name, length, more, count);
   }
 

@@ -37,6 +37,7 @@ public final class Calculated<T> implements Serializable {
    * @return the calculated value, not null
    */
   public static <T> Calculated<T> of(T value, List<Step> steps) {
+    Objects.requireNonNull(steps, "steps");
     return new Calculated<>(value, steps, List.of());
   }
 
@@ -50,6 +51,8 @@ public final class Calculated<T> implements Serializable {
    * @return the calculated value, not null
    */
   public static <T> Calculated<T> of(T value, List<Step> steps, List<Finding> findings) {
+    Objects.requireNonNull(steps, "steps");
+    Objects.requireNonNull(findings, "findings");
     return new Calculated<>(value, steps, findings);
   }
 

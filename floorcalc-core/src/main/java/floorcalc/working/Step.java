@@ -20,6 +20,7 @@ public record Step(String id, String question, String formula, List<Term> terms,
 
   /** Checks that no part is null and copies the list. */
   public Step {
+    Objects.requireNonNull(terms, "terms");
     Objects.requireNonNull(id, "id");
     Objects.requireNonNull(question, "question");
     Objects.requireNonNull(formula, "formula");

@@ -14,6 +14,7 @@ import java.util.Objects;
 public record Worked(String about, List<Step> steps) implements Serializable {
   /** Checks that no part is null and copies the list. */
   public Worked {
+    Objects.requireNonNull(steps, "steps");
     Objects.requireNonNull(about, "about");
     steps = List.copyOf(steps);
   }

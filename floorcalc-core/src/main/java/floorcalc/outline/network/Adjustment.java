@@ -95,6 +95,7 @@ public final class Adjustment {
    * @throws IllegalArgumentException if there are not two slopes for each point
    */
   public double deviation(double[] slopes) {
+    Objects.requireNonNull(slopes, "slopes");
     return StrictMath.sqrt(Math.max(0, covariance(slopes, slopes)));
   }
 

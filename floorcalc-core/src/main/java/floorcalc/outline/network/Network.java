@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Points and what was measured between them. Immutable and thread-safe.
@@ -45,6 +46,7 @@ public final class Network implements Serializable {
    *     point that there is not or lies between points that were said to be at one place
    */
   public static Network of(List<NetworkPoint> points, List<Observation> observations) {
+    Objects.requireNonNull(observations, "observations");
     if (points.isEmpty() || points.size() > MOST_POINTS) {
       throw new IllegalArgumentException("a network needs from 1 to " + MOST_POINTS + " points, but has " + points.size());
     }

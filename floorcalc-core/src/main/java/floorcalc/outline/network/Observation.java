@@ -63,6 +63,7 @@ public final class Observation implements Serializable {
    * @throws IllegalArgumentException if a value is out of range or both points are one
    */
   public static Observation distance(String from, String to, double value, double deviation) {
+    Objects.requireNonNull(from, "from");
     if (!(value > 0)) {
       throw new IllegalArgumentException("the distance from " + from + " to " + to + " must be more than 0, but was " + value);
     }
@@ -95,6 +96,7 @@ public final class Observation implements Serializable {
    * @throws IllegalArgumentException if a value is out of range or both points are one
    */
   public static Observation bearing(String from, String to, double degrees, double deviation) {
+    Objects.requireNonNull(from, "from");
     return new Observation(Kind.BEARING, from, from, to, degrees, deviation);
   }
 

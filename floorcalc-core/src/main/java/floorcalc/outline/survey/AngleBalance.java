@@ -21,6 +21,7 @@ public record AngleBalance(List<Angle> angles, Angle misclosure) implements Seri
 
   /** Checks that no part is null and copies the list. */
   public AngleBalance {
+    Objects.requireNonNull(angles, "angles");
     angles = List.copyOf(angles);
     Objects.requireNonNull(misclosure, "misclosure");
   }

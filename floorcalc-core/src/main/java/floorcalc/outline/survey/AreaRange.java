@@ -14,6 +14,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -57,6 +58,7 @@ public final class AreaRange {
    * @throws IllegalArgumentException if a wall is as long as all others together or longer
    */
   public static Calculated<AreaRange> ofSides(List<Length> walls) {
+    Objects.requireNonNull(walls, "walls");
     Sides sides = Sides.of(walls);
     if (sides.size() > 4) {
       WallsOnCircle circle = new WallsOnCircle(sides);
@@ -81,6 +83,7 @@ public final class AreaRange {
    * @throws IllegalArgumentException if there are not four, or one is as long as all others together or longer
    */
   public static Calculated<AreaRange> withoutReflexCorner(List<Length> walls) {
+    Objects.requireNonNull(walls, "walls");
     Sides sides = Sides.ofFour(walls);
     EndShape longest13 = EndShape.straight(sides, 0);
     EndShape longest24 = EndShape.straight(sides, 1);
@@ -112,6 +115,7 @@ public final class AreaRange {
    *     to square; the message says how near they can be
    */
   public static Calculated<AreaRange> nearSquare(List<Length> walls, double degrees) {
+    Objects.requireNonNull(walls, "walls");
     if (!(degrees >= 0 && degrees <= 45)) {
       throw new IllegalArgumentException("how far a corner may be from square must be from 0 to 45 degrees, but was " + degrees);
     }
@@ -138,6 +142,7 @@ public final class AreaRange {
    * @throws IllegalArgumentException if there are not four walls or they do not close
    */
   public static double leastDegreesFromSquare(List<Length> walls) {
+    Objects.requireNonNull(walls, "walls");
     return new NearSquare(Sides.ofFour(walls)).leastDegrees();
   }
 
@@ -150,6 +155,8 @@ public final class AreaRange {
    * @throws IllegalArgumentException if the walls do not close, or the diagonal cannot be so long or so short
    */
   public static Calculated<Area> withDiagonal(List<Length> walls, Tie diagonal) {
+    Objects.requireNonNull(walls, "walls");
+    Objects.requireNonNull(diagonal, "diagonal");
     Sides sides = Sides.ofFour(walls);
     if (Math.max(diagonal.from(), diagonal.to()) > 4 || Math.abs(diagonal.from() - diagonal.to()) != 2) {
       throw new IllegalArgumentException("a diagonal of 4 walls runs from corner 1 to 3 or from 2 to 4, but was from "

@@ -36,6 +36,7 @@ public record DiagonalRange(int from, int to, Length shortest, Length longest) i
    * @throws IllegalArgumentException if the walls do not close or there is no such corner
    */
   public static DiagonalRange of(List<Length> walls, int from, int to) {
+    Objects.requireNonNull(walls, "walls");
     Sides sides = Sides.of(walls);
     int n = sides.size();
     if (Math.min(from, to) < 1 || Math.max(from, to) > n || from == to) {

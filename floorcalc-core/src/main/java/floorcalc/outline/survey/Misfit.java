@@ -3,6 +3,7 @@ package floorcalc.outline.survey;
 import floorcalc.working.Source;
 import floorcalc.working.Standing;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A measurement that does not fit the others, or several of which one does not fit and the rest cannot tell which.
@@ -27,6 +28,7 @@ public record Misfit(List<Suspect> oneOf) {
    * @throws IllegalArgumentException if the list is empty
    */
   public Misfit {
+    Objects.requireNonNull(oneOf, "oneOf");
     oneOf = List.copyOf(oneOf);
     if (oneOf.isEmpty()) {
       throw new IllegalArgumentException("a misfit needs at least one measurement under suspicion");

@@ -12,6 +12,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -51,6 +52,7 @@ public final class RunningDimensions {
    *     message names typical slips that would put it right
    */
   public static Calculated<RunningDimensions> of(List<Length> readings, Slip.Marks marks) {
+    Objects.requireNonNull(marks, "marks");
     if (readings.isEmpty() || readings.size() > MOST_READINGS) {
       throw new IllegalArgumentException("a wall has from 1 to " + MOST_READINGS + " readings, but " + readings.size() + " were given");
     }
@@ -105,6 +107,8 @@ public final class RunningDimensions {
    *     standard deviations of their difference, else nothing
    */
   public Optional<Finding> against(Length overall, Slip.Marks marks, SurveyUncertainty uncertainty) {
+    Objects.requireNonNull(overall, "overall");
+    Objects.requireNonNull(marks, "marks");
     return differing("overall-differs", "the last reading", readings.get(readings.size() - 1), "the whole wall measured at once",
         overall, marks, uncertainty);
   }
@@ -120,6 +124,9 @@ public final class RunningDimensions {
    *     three standard deviations of their difference, else nothing
    */
   public static Optional<Finding> twice(Length first, Length second, Slip.Marks marks, SurveyUncertainty uncertainty) {
+    Objects.requireNonNull(first, "first");
+    Objects.requireNonNull(second, "second");
+    Objects.requireNonNull(marks, "marks");
     return differing("measurements-differ", "the first measurement", first, "the second", second, marks, uncertainty);
   }
 

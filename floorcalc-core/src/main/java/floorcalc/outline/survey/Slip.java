@@ -61,6 +61,8 @@ public record Slip(String text, Length corrected) implements Serializable {
    * @throws IllegalArgumentException if reading or deviation is not more than zero
    */
   public static List<Slip> of(Length read, Marks marks, Length expected, Length deviation) {
+    Objects.requireNonNull(marks, "marks");
+    Objects.requireNonNull(expected, "expected");
     if (!read.isPositive()) {
       throw new IllegalArgumentException("a reading must be more than 0 mm, but was " + read);
     }

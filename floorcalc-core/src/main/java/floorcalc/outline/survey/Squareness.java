@@ -13,6 +13,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How square a room is: corner by corner, from its outline or from four walls and two diagonals; and how a rectangle of
@@ -99,6 +100,10 @@ public final class Squareness {
    */
   public static Calculated<List<CornerSquareness>> ofWallsAndDiagonals(List<Length> walls, Length diagonal13,
       Length diagonal24, Length tolerance) {
+    Objects.requireNonNull(walls, "walls");
+    Objects.requireNonNull(diagonal13, "diagonal13");
+    Objects.requireNonNull(diagonal24, "diagonal24");
+    Objects.requireNonNull(tolerance, "tolerance");
     Sides sides = Sides.ofFour(walls);
     requireTolerance(tolerance);
     DiagonalRange.of(walls, 1, 3).require(diagonal13);
@@ -150,6 +155,10 @@ public final class Squareness {
    */
   public static Calculated<Length> moveToSquare(Length side, Length across, Length diagonal13, Length diagonal24,
       Length tolerance) {
+    Objects.requireNonNull(side, "side");
+    Objects.requireNonNull(across, "across");
+    Objects.requireNonNull(diagonal13, "diagonal13");
+    Objects.requireNonNull(diagonal24, "diagonal24");
     List<Length> walls = List.of(side, across, side, across);
     Sides.ofFour(walls);
     requireTolerance(tolerance);

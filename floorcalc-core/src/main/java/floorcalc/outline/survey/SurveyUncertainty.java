@@ -29,6 +29,7 @@ public record SurveyUncertainty(Length length, Length lengthPerMetre, double tur
    * @throws IllegalArgumentException if a value is out of range
    */
   public SurveyUncertainty {
+    Objects.requireNonNull(lengthPerMetre, "lengthPerMetre");
     if (!Objects.requireNonNull(length, "length").isPositive()) {
       throw new IllegalArgumentException("the standard deviation of a length must be more than 0 mm, but was " + length
           + "; a good tape held by hand gives 2 mm");

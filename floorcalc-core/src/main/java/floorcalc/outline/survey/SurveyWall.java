@@ -45,6 +45,7 @@ public record SurveyWall(Length length, Turn turn, Length rise) implements Seria
    * @return the wall, not null
    */
   public SurveyWall then(Turn next) {
+    Objects.requireNonNull(next, "next");
     return new SurveyWall(length, next, rise);
   }
 
@@ -55,6 +56,7 @@ public record SurveyWall(Length length, Turn turn, Length rise) implements Seria
    * @return the wall, not null
    */
   public SurveyWall arched(Length middle) {
+    Objects.requireNonNull(middle, "middle");
     return new SurveyWall(length, turn, middle);
   }
 }

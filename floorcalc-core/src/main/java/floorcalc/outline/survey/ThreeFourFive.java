@@ -38,6 +38,7 @@ public record ThreeFourFive(Length onFirst, Length onSecond, Length diagonal) im
    * @throws IllegalArgumentException if not even one triangle fits
    */
   public static Calculated<ThreeFourFive> of(Length first, Length second, Length unit) {
+    Objects.requireNonNull(second, "second");
     if (!unit.isPositive()) {
       throw new IllegalArgumentException("the unit of a 3-4-5 check must be more than 0 mm, but was " + unit);
     }

@@ -19,6 +19,7 @@ public record Tie(int from, int to, Length length) implements Serializable {
    * @throws IllegalArgumentException if a corner is less than 1, both are the same, or the length is not more than zero
    */
   public Tie {
+    Objects.requireNonNull(length, "length");
     if (from < 1 || to < 1 || from == to) {
       throw new IllegalArgumentException("a tie runs between two different corners counted from 1, but was from " + from
           + " to " + to);

@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalLong;
 
 /**
@@ -55,6 +56,7 @@ public final class Traverse {
    * @throws IllegalArgumentException if there are too few or too many courses
    */
   public static Calculated<Traverse> of(List<Course> courses, ClosingLimit limit) {
+    Objects.requireNonNull(limit, "limit");
     return new TraverseWorking(courses, limit).calculated();
   }
 
@@ -70,6 +72,7 @@ public final class Traverse {
    * @throws IllegalArgumentException if there are too few or too many walls, or not as many turns as walls or one fewer
    */
   public static Calculated<Traverse> ofTurns(List<Length> lengths, List<Angle> turns, ClosingLimit limit) {
+    Objects.requireNonNull(limit, "limit");
     if (turns.size() != lengths.size() && turns.size() != lengths.size() - 1) {
       throw new IllegalArgumentException(lengths.size() + " walls have " + lengths.size() + " turns, or one fewer if the last is left"
           + " out, but " + turns.size() + " were given");
@@ -96,6 +99,7 @@ public final class Traverse {
    * @throws IllegalArgumentException if there are too few or too many walls, or not as many angles as walls
    */
   public static Calculated<Traverse> ofAngles(Angle first, List<Angle> angles, List<Length> lengths, ClosingLimit limit) {
+    Objects.requireNonNull(limit, "limit");
     if (angles.size() != lengths.size()) {
       throw new IllegalArgumentException(lengths.size() + " walls have " + lengths.size() + " angles, but " + angles.size()
           + " were given");

@@ -4,6 +4,7 @@ import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The face of a wall that is not straight from corner to corner: the points between the two corners.
@@ -35,6 +36,7 @@ public final class WallShape {
    * @throws IllegalArgumentException if a value is out of range, or more than {@value #MOST_POINTS} points were needed
    */
   public static List<Point> arc(Point from, Point to, Length rise, Length within) {
+    Objects.requireNonNull(rise, "rise");
     if (!within.isPositive()) {
       throw new IllegalArgumentException("how far a chain of walls may be from its arc must be more than 0 mm, but was "
           + within + "; half a millimetre is less than a saw cut is sure to");
@@ -73,6 +75,7 @@ public final class WallShape {
    * @throws IllegalArgumentException if an offset lies beyond the wall, goes back, or is the third at one place
    */
   public static List<Point> offsets(Point from, Point to, List<WallOffset> offsets) {
+    Objects.requireNonNull(offsets, "offsets");
     return offsets(from, to, WallLine.of(from, to).length(), offsets);
   }
 
@@ -88,6 +91,8 @@ public final class WallShape {
    * @throws IllegalArgumentException if an offset lies beyond the wall, goes back, or is the third at one place
    */
   public static List<Point> offsets(Point from, Point to, Length measured, List<WallOffset> offsets) {
+    Objects.requireNonNull(measured, "measured");
+    Objects.requireNonNull(offsets, "offsets");
     WallLine line = WallLine.of(from, to);
     requireOrder(measured, offsets);
     double stretch = line.nanometres() / measured.toNanometres();
@@ -139,6 +144,8 @@ public final class WallShape {
    * @throws IllegalArgumentException if depth or front is out of range
    */
   public static List<Point> bay(Point from, Point to, Length depth, Length front) {
+    Objects.requireNonNull(depth, "depth");
+    Objects.requireNonNull(front, "front");
     WallLine line = WallLine.of(from, to);
     if (depth.isZero()) {
       throw new IllegalArgumentException("the depth of a bay must not be 0 mm; a bay without depth is a straight wall");
