@@ -61,25 +61,26 @@ class HouseTest {
     arrows.put("bays", Set.of("measure", "working", "rules", "outline"));
     arrows.put("transitions", Set.of("measure", "working", "rules", "outline"));
     arrows.put("fittings", Set.of("measure", "working", "rules", "outline"));
-    arrows.put("trims", Set.of("measure", "working", "rules"));
+    arrows.put("trims", Set.of("measure", "working", "rules", "outline"));
     arrows.put("moisture", Set.of("measure", "working", "outline"));
     arrows.put("movement", Set.of("measure", "working", "rules", "outline", "moisture"));
     arrows.put("flatness", Set.of("measure", "working"));
     arrows.put("levels", Set.of("measure", "working", "outline", "flatness"));
     arrows.put("deviations", Set.of("measure", "working", "outline", "boards", "levels"));
+    arrows.put("underlay", Set.of("measure", "working", "outline", "moisture", "trims"));
     arrows.put("materials",
-        Set.of("measure", "working", "rules", "outline", "moisture", "levels", "boards", "trims", "bays"));
+        Set.of("measure", "working", "rules", "outline", "levels", "boards", "trims", "underlay"));
     arrows.put("site", Set.of("measure", "working", "rules", "outline", "boards", "moisture", "movement", "flatness",
         "levels"));
     arrows.put("plan", Set.of("measure", "working", "rules", "outline", "bays", "transitions", "fittings", "rows", "joints",
-        "boards", "deviations", "materials", "site"));
+        "boards", "deviations", "underlay", "materials", "site"));
     arrows.put("laying",
         Set.of("measure", "working", "rules", "outline", "bays", "rows", "joints", "boards", "materials", "plan"));
     // The audit shares no arithmetic with what it checks. A job hands out its boards and a plan its ledger: it reads
     // these two values and nothing else of their packages (see AuditIndependenceTest).
     arrows.put("audit", Set.of("measure", "working", "rules", "outline", "bays", "boards", "materials", "plan"));
     arrows.put("finishing", Set.of("measure", "working", "rules", "outline", "bays", "transitions", "fittings", "rows", "joints",
-        "boards", "materials", "trims", "moisture", "movement", "flatness", "levels", "site", "plan"));
+        "boards", "materials", "trims", "underlay", "moisture", "movement", "flatness", "levels", "site", "plan"));
     // A job hands out its boards, whose width tells a sawn edge from a factory edge.
     arrows.put("drawing", Set.of("measure", "working", "rules", "outline", "bays", "fittings", "levels", "boards", "plan"));
     return arrows;

@@ -22,7 +22,7 @@ final class Candidates {
   }
 
   /** Different ways to set the joints of a run; never empty. A way without joints means one piece. */
-  List<long[]> of(int index, Run run, Layer hand) {
+  List<long[]> of(int index, Run run, LaidRuns hand) {
     List<long[]> ways = new ArrayList<>();
     if (run.span() <= stock.longest()) {
       ways.add(new long[0]);
@@ -43,7 +43,7 @@ final class Candidates {
     return ways;
   }
 
-  private long[] starts(Run run, Layer hand) {
+  private long[] starts(Run run, LaidRuns hand) {
     long board = stock.longest();
     long span = run.span();
     long[] tries = new long[128];
@@ -88,7 +88,7 @@ final class Candidates {
   }
 
   /** A saw kerf to either side of a joint two rows back: so the offcuts of a row of whole multiples go on. */
-  private int twoRowsBack(Run run, int k, Layer hand, long[] tries, int n) {
+  private int twoRowsBack(Run run, int k, LaidRuns hand, long[] tries, int n) {
     Run between = runs.get(run.neighbour(k));
     if (between.neighbourCount() == 0) {
       return n;
@@ -116,7 +116,7 @@ final class Candidates {
     indexOfHand = index;
   }
 
-  private long[] mixedStarts(Run run, Layer hand) {
+  private long[] mixedStarts(Run run, LaidRuns hand) {
     long[] tries = new long[160];
     int n = 0;
     for (long length : stock.lengths) {
@@ -143,7 +143,7 @@ final class Candidates {
   }
 
   /** Fills a run with whole boards of several lengths: each next board keeps clear of the joints beside it if one can. */
-  private long[] fill(int index, Run run, long start, Layer hand) {
+  private long[] fill(int index, Run run, long start, LaidRuns hand) {
     IntFunction<long[]> laid = neighbour -> hand.jointsBack(index - neighbour);
     int[] opened = hand.opened.clone();
     long[] joints = new long[16];

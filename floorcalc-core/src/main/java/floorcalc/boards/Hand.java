@@ -7,7 +7,7 @@ final class Hand {
   long[] forStarts;
   long[] forEnds;
 
-  Hand(Stock stock, Layer layer) {
+  Hand(Stock stock, LaidRuns layer) {
     this.stock = stock;
     this.opened = layer.opened.clone();
     this.forStarts = layer.forStarts;
@@ -37,16 +37,16 @@ final class Hand {
       opened[whole]++;
       return;
     }
-    int offcut = Layer.shortestFor(forStarts, piece);
+    int offcut = LaidRuns.shortestFor(forStarts, piece);
     if (offcut >= 0) {
-      forStarts = Layer.without(forStarts, offcut);
+      forStarts = LaidRuns.without(forStarts, offcut);
       return;
     }
     int kind = stock.kindFor(piece, opened);
     opened[kind]++;
     long rest = stock.lengths[kind] - piece - stock.kerf;
     if (rest >= stock.minimumPiece && rest > 0) {
-      forEnds = Layer.with(forEnds, rest);
+      forEnds = LaidRuns.with(forEnds, rest);
     }
   }
 
@@ -56,40 +56,40 @@ final class Hand {
       opened[whole]++;
       return;
     }
-    int offcut = Layer.shortestFor(forEnds, piece);
+    int offcut = LaidRuns.shortestFor(forEnds, piece);
     if (offcut >= 0) {
-      forEnds = Layer.without(forEnds, offcut);
+      forEnds = LaidRuns.without(forEnds, offcut);
       return;
     }
     int kind = stock.kindFor(piece, opened);
     opened[kind]++;
     long rest = stock.lengths[kind] - piece - stock.kerf;
     if (rest >= stock.minimumPiece && rest > 0) {
-      forStarts = Layer.with(forStarts, rest);
+      forStarts = LaidRuns.with(forStarts, rest);
     }
   }
 
   private void single(long piece) {
-    int start = Layer.shortestFor(forStarts, piece);
-    int end = Layer.shortestFor(forEnds, piece);
+    int start = LaidRuns.shortestFor(forStarts, piece);
+    int end = LaidRuns.shortestFor(forEnds, piece);
     if (start >= 0 && (end < 0 || forStarts[start] <= forEnds[end])) {
       long rest = forStarts[start] - piece - stock.kerf;
-      forStarts = Layer.without(forStarts, start);
+      forStarts = LaidRuns.without(forStarts, start);
       if (rest > 0 && rest >= stock.minimumPiece) {
-        forStarts = Layer.with(forStarts, rest);
+        forStarts = LaidRuns.with(forStarts, rest);
       }
     } else if (end >= 0) {
       long rest = forEnds[end] - piece - stock.kerf;
-      forEnds = Layer.without(forEnds, end);
+      forEnds = LaidRuns.without(forEnds, end);
       if (rest > 0 && rest >= stock.minimumPiece) {
-        forEnds = Layer.with(forEnds, rest);
+        forEnds = LaidRuns.with(forEnds, rest);
       }
     } else {
       int kind = stock.kindFor(piece, opened);
       opened[kind]++;
       long rest = stock.lengths[kind] - piece - stock.kerf;
       if (rest > 0 && rest >= stock.minimumPiece) {
-        forStarts = Layer.with(forStarts, rest);
+        forStarts = LaidRuns.with(forStarts, rest);
       }
     }
   }

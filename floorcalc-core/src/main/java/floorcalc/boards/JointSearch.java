@@ -47,28 +47,28 @@ final class JointSearch {
     if (runs.isEmpty()) {
       return List.of(new RunLayout(runs, stock, new long[0][], 0));
     }
-    List<Layer> ways = search(affordable(WIDTH));
-    Layer best = best(ways);
-    List<Layer> found = new ArrayList<>(List.of(best));
+    List<LaidRuns> ways = search(affordable(WIDTH));
+    LaidRuns best = best(ways);
+    List<LaidRuns> found = new ArrayList<>(List.of(best));
     if (best.patterns > 0 && affordable(CALM_WIDTH) >= CALM_WIDTH) {
       patternPenalty = PATTERN_WHEN_CALM;
-      List<Layer> calm = search(CALM_WIDTH);
+      List<LaidRuns> calm = search(CALM_WIDTH);
       ways = Stream.concat(ways.stream(), calm.stream()).toList();
       found.add(best(calm));
     }
     if (stock.isUniform()) {
       return List.of(layout(calmer(found)));
     }
-    Layer fewest = ways.stream().min(Comparator.<Layer>comparingInt(way -> way.breaches).thenComparingInt(way -> stock.packs(way.opened))
+    LaidRuns fewest = ways.stream().min(Comparator.<LaidRuns>comparingInt(way -> way.breaches).thenComparingInt(way -> stock.packs(way.opened))
         .thenComparingInt(way -> Arrays.stream(way.opened).sum()).thenComparingInt(way -> way.patterns)).orElseThrow();
     found.add(0, fewest);
     return found.stream().distinct().map(this::layout).toList();
   }
 
   /** The second of two ways if it takes as few boards and makes fewer H and stair patterns. */
-  private Layer calmer(List<Layer> ways) {
-    Layer best = ways.get(0);
-    Layer calm = ways.get(ways.size() - 1);
+  private LaidRuns calmer(List<LaidRuns> ways) {
+    LaidRuns best = ways.get(0);
+    LaidRuns calm = ways.get(ways.size() - 1);
     boolean better = calm.breaches <= best.breaches && calm.patterns < best.patterns
         && stock.weight(calm.opened) <= stock.weight(best.opened);
     return better ? calm : best;
@@ -78,9 +78,9 @@ final class JointSearch {
     return (int) Math.max(NARROWEST, Math.min(width, STEPS / (joints * 60)));
   }
 
-  private RunLayout layout(Layer best) {
+  private RunLayout layout(LaidRuns best) {
     long[][] found = new long[runs.size()][];
-    Layer layer = best;
+    LaidRuns layer = best;
     for (int index = runs.size() - 1; index >= 0; index--) {
       found[index] = layer.joints;
       layer = layer.before;
@@ -88,12 +88,12 @@ final class JointSearch {
     return new RunLayout(runs, stock, found, best.breaches);
   }
 
-  private List<Layer> search(int width) {
-    List<Layer> ways = List.of(Layer.first(stock));
+  private List<LaidRuns> search(int width) {
+    List<LaidRuns> ways = List.of(LaidRuns.first(stock));
     for (int index = 0; index < runs.size(); index++) {
-      List<Layer> next = new ArrayList<>();
+      List<LaidRuns> next = new ArrayList<>();
       candidates.at(index);
-      for (Layer way : ways) {
+      for (LaidRuns way : ways) {
         for (long[] places : candidates.of(index, runs.get(index), way)) {
           next.add(lay(index, places, way));
         }
@@ -103,9 +103,9 @@ final class JointSearch {
     return ways;
   }
 
-  private Layer best(List<Layer> ways) {
-    Layer best = ways.get(0);
-    for (Layer way : ways) {
+  private LaidRuns best(List<LaidRuns> ways) {
+    LaidRuns best = ways.get(0);
+    for (LaidRuns way : ways) {
       if (finalRank(way) < finalRank(best)) {
         best = way;
       }
@@ -113,15 +113,15 @@ final class JointSearch {
     return best;
   }
 
-  private double finalRank(Layer way) {
+  private double finalRank(LaidRuns way) {
     return stock.weight(way.opened) + way.penalty;
   }
 
-  private List<Layer> keep(List<Layer> all, int width) {
-    Layer[] sorted = all.toArray(new Layer[0]);
+  private List<LaidRuns> keep(List<LaidRuns> all, int width) {
+    LaidRuns[] sorted = all.toArray(new LaidRuns[0]);
     Arrays.sort(sorted, Comparator.comparingDouble(layer -> layer.rank));
-    List<Layer> kept = new ArrayList<>(width);
-    for (Layer layer : sorted) {
+    List<LaidRuns> kept = new ArrayList<>(width);
+    for (LaidRuns layer : sorted) {
       if (kept.size() == width) {
         break;
       }
@@ -136,7 +136,7 @@ final class JointSearch {
     return kept;
   }
 
-  private Layer lay(int index, long[] joints, Layer way) {
+  private LaidRuns lay(int index, long[] joints, LaidRuns way) {
     Run run = runs.get(index);
     Hand hand = new Hand(stock, way);
     hand.lay(run, joints);
@@ -152,14 +152,14 @@ final class JointSearch {
       }
     }
     int patterns = way.patterns + patterns(run, index, joints, way);
-    Layer layer = new Layer(way, joints, hand.opened, hand.forStarts, hand.forEnds, way.breaches + broken, patterns,
+    LaidRuns layer = new LaidRuns(way, joints, hand.opened, hand.forStarts, hand.forEnds, way.breaches + broken, patterns,
         penalty + patternPenalty * (patterns - way.patterns));
     layer.rank(stock, runs.size() - 1 - index);
     return layer;
   }
 
   /** Whether the joints are in line with those two rows back, or step on as evenly as the two rows before, and how often. */
-  private int patterns(Run run, int index, long[] joints, Layer way) {
+  private int patterns(Run run, int index, long[] joints, LaidRuns way) {
     if (joints.length == 0 || run.neighbourCount() != 1) {
       return 0;
     }

@@ -40,10 +40,10 @@ final class StartSearch {
   }
 
   /** Places all runs; tells whether the rules could be kept. */
-  boolean place(Placing placing, int reference) {
+  boolean place(FirstPlacing placing, int reference) {
     for (int attempt = 0; attempt < PLACINGS; attempt++) {
       int run = from;
-      while (run < to && place(run, attempt == 0 ? placing : Placing.RANDOM, reference)) {
+      while (run < to && place(run, attempt == 0 ? placing : FirstPlacing.RANDOM, reference)) {
         run++;
       }
       if (run == to) {
@@ -57,18 +57,18 @@ final class StartSearch {
     return false;
   }
 
-  private boolean place(int run, Placing placing, int reference) {
+  private boolean place(int run, FirstPlacing placing, int reference) {
     long piece = -1;
-    if (placing == Placing.HABIT) {
+    if (placing == FirstPlacing.HABIT) {
       moves.findHabits(run);
       piece = firstOf(0, run);
     }
-    if (placing == Placing.RANDOM) {
+    if (placing == FirstPlacing.RANDOM) {
       moves.findTries(run);
       moves.addRandom(CALM_TRIES);
       piece = firstOf(moves.random(moves.tryCount), run);
     }
-    if (placing == Placing.PATH) {
+    if (placing == FirstPlacing.PATH) {
       moves.findTries(run);
       moves.addSpread();
       piece = moves.nearestToWay(run);

@@ -25,7 +25,7 @@ final class UniformSearch {
   private static final double EASY = 0.1;
   /** Rounds of prices before each placing anew. */
   private static final int[] ROUNDS = {6, 20, 60, 200};
-  private static final Placing[] PLACINGS = {Placing.HABIT, Placing.RANDOM, Placing.PATH};
+  private static final FirstPlacing[] PLACINGS = {FirstPlacing.HABIT, FirstPlacing.RANDOM, FirstPlacing.PATH};
   private static final int MIXED_EVERY = 5;
   /** Ways looked for with fewer patterns and with wider offsets, once the boards are found. */
   private static final int CALM_ATTEMPTS = 6;
@@ -71,7 +71,7 @@ final class UniformSearch {
   private List<RunLayout> together(StartMoves moves) {
     int bound = byLength(table.count);
     StartSearch search = new StartSearch(moves, 0, table.count);
-    if (!search.place(Placing.LIGHTEST, bound)) {
+    if (!search.place(FirstPlacing.LIGHTEST, bound)) {
       return List.of();
     }
     search.improve(bound, FIRST_STEPS);
@@ -86,8 +86,8 @@ final class UniformSearch {
       }
       if (boards > bound) {
         search.lift();
-        Placing placing = PLACINGS[i % PLACINGS.length];
-        if (placing == Placing.PATH && game != null) {
+        FirstPlacing placing = PLACINGS[i % PLACINGS.length];
+        if (placing == FirstPlacing.PATH && game != null) {
           moves.follow(mixed(game.ways(), moves));
         }
         if (!search.place(placing, bound)) {
@@ -158,7 +158,7 @@ final class UniformSearch {
     }
     for (int i = 0; i < CALM_ATTEMPTS && patterns > 0; i++) {
       StartMoves moves = again(stock.minimumOffset, i);
-      int left = calmWith(moves, boards, i % 2 == 0 ? Placing.LIGHTEST : Placing.RANDOM, CALM_STEPS);
+      int left = calmWith(moves, boards, i % 2 == 0 ? FirstPlacing.LIGHTEST : FirstPlacing.RANDOM, CALM_STEPS);
       if (left < patterns) {
         patterns = left;
         ways.add(moves);
@@ -168,7 +168,7 @@ final class UniformSearch {
     long high = table.board / 3;
     for (int i = 0; i < WIDER && high > low; i++) {
       StartMoves moves = again(low + (high - low + 1) / 2, i);
-      int left = calmWith(moves, boards, Placing.LIGHTEST, WIDER_STEPS);
+      int left = calmWith(moves, boards, FirstPlacing.LIGHTEST, WIDER_STEPS);
       if (left <= patterns) {
         patterns = left;
         ways.add(moves);
@@ -189,7 +189,7 @@ final class UniformSearch {
   }
 
   /** How many patterns are left in a way with no more boards, or the greatest number if none is found. */
-  private static int calmWith(StartMoves moves, int boards, Placing placing, long steps) {
+  private static int calmWith(StartMoves moves, int boards, FirstPlacing placing, long steps) {
     StartSearch search = new StartSearch(moves, 0, moves.table.count);
     if (!search.place(placing, boards)) {
       return Integer.MAX_VALUE;
@@ -203,7 +203,7 @@ final class UniformSearch {
       int to = Math.min(table.count, from + BLOCK);
       StartSearch search = new StartSearch(moves, from, to);
       int bound = byLength(to);
-      if (!search.place(Placing.LIGHTEST, bound)) {
+      if (!search.place(FirstPlacing.LIGHTEST, bound)) {
         return List.of();
       }
       search.improve(bound, BLOCK_STEPS);

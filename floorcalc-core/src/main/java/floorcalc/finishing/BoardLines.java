@@ -3,12 +3,11 @@ package floorcalc.finishing;
 import floorcalc.materials.BoardMoney;
 import floorcalc.materials.OrderLine;
 import floorcalc.materials.PackOrder;
-import floorcalc.materials.UnitPrice;
 import floorcalc.measure.Length;
 import floorcalc.measure.Price;
+import floorcalc.measure.UnitPrice;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
-import floorcalc.plan.MaterialLine;
 import floorcalc.plan.OpenedBoard;
 import floorcalc.rules.LayingRules;
 import floorcalc.working.Calculated;
@@ -37,7 +36,7 @@ final class BoardLines {
 
   void write() {
     Optional<UnitPrice> price = job.board().packPrice().map(UnitPrice::each);
-    for (MaterialLine line : plan.materials()) {
+    for (OrderLine line : plan.materials()) {
       if (line.item().equals(BOARDS)) {
         OrderLine boards = OrderLine.of(line.item(), line.net(), line.quantity(), line.unit(),
             line.working().stream().filter(step -> !step.id().equals("line-price")).toList());

@@ -14,7 +14,7 @@ import floorcalc.transitions.DoorSpace;
 import floorcalc.transitions.EdgeType;
 import floorcalc.transitions.Fall;
 import floorcalc.transitions.HeightDifference;
-import floorcalc.transitions.LevelSet;
+import floorcalc.transitions.LevelChangeSet;
 import floorcalc.transitions.ProfileChoice;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
@@ -68,13 +68,13 @@ final class DoorWorks {
     Calculated<HeightDifference> difference = difference(place);
     steps.addAll(difference.steps());
     EdgeType edge = edge(place);
-    Calculated<ProfileChoice> choice = ProfileChoice.of(edge, difference.value(), LevelSet.COMMON_PRACTICE);
+    Calculated<ProfileChoice> choice = ProfileChoice.of(edge, difference.value(), LevelChangeSet.COMMON_PRACTICE);
     steps.addAll(choice.steps());
     choice.findings().forEach(finding -> note(place.name(), finding));
     Optional<Profile> profile = place.door().width().isZero() ? Optional.empty() : Optional.of(profile(place, edge, choice.value()));
     side(place, choice.value(), profile, place.back().map(DoorPlace::name).orElse(""), steps);
     place.back().ifPresent(back -> {
-      Calculated<ProfileChoice> seen = ProfileChoice.of(edge, difference.value().fromBeyond(), LevelSet.COMMON_PRACTICE);
+      Calculated<ProfileChoice> seen = ProfileChoice.of(edge, difference.value().fromBeyond(), LevelChangeSet.COMMON_PRACTICE);
       side(back, seen.value(), Optional.empty(), place.name(), new ArrayList<>(seen.steps()));
     });
   }

@@ -1,8 +1,8 @@
 package floorcalc.finishing;
 
-import floorcalc.materials.RollGoods;
 import floorcalc.plan.FloorJob;
 import floorcalc.transitions.HeightStack;
+import floorcalc.underlay.RollGoods;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

@@ -7,7 +7,6 @@ import floorcalc.materials.PackStack;
 import floorcalc.plan.Check;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
-import floorcalc.plan.MaterialLine;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Worked;
@@ -125,13 +124,11 @@ public final class OrderList {
    * @return the plan, not null
    */
   public FloorPlan addedTo(FloorPlan plan) {
-    List<MaterialLine> materials = lines.stream()
-        .map(line -> new MaterialLine(line.item(), line.net(), line.quantity(), line.unit(), line.working())).toList();
     List<Worked> working = new ArrayList<>(List.of(new Worked("packs in the room", stack.steps())));
     money.ifPresent(amounts -> working.add(new Worked("money in the boards", amounts.steps())));
     if (!cost.steps().isEmpty()) {
       working.add(new Worked("cost", cost.steps()));
     }
-    return plan.withMaterials(materials).withCautions(gathered.cautions).with(checks(), findings(), working);
+    return plan.withMaterials(lines).withCautions(gathered.cautions).with(checks(), findings(), working);
   }
 }

@@ -18,7 +18,7 @@ import java.util.Objects;
  * its name. Of several doors between two rooms, those of one name belong together, then those nearest to each other within a metre, then those
  * whose widths differ least. It lies where the first of the two rooms in the job has its door, a nosing where the
  * upper one has it. Kinds and limits are common practice, see
- * {@link floorcalc.transitions.LevelSet#COMMON_PRACTICE}.
+ * {@link floorcalc.transitions.LevelChangeSet#COMMON_PRACTICE}.
  *
  * @param profiles the profiles, those at breaks first, then those at doors in the order of the job; not null
  * @param doors each door of each room with all that the floor asks for there, in the order of the job; not null

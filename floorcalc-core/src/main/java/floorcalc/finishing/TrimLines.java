@@ -1,19 +1,19 @@
 package floorcalc.finishing;
 
-import floorcalc.materials.BarGoods;
-import floorcalc.materials.BarOrder;
 import floorcalc.materials.FloorGoods;
 import floorcalc.materials.OrderLine;
-import floorcalc.materials.TrimOpening;
-import floorcalc.materials.TrimRuns;
-import floorcalc.materials.UnitPrice;
 import floorcalc.measure.Length;
+import floorcalc.measure.UnitPrice;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Profile;
 import floorcalc.plan.Room;
 import floorcalc.rules.LayingRules;
+import floorcalc.trims.BarGoods;
+import floorcalc.trims.BarOrder;
+import floorcalc.trims.TrimOpening;
 import floorcalc.trims.TrimPiece;
+import floorcalc.trims.TrimRuns;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Severity;

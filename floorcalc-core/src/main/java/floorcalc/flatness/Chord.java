@@ -4,7 +4,7 @@ import java.math.BigInteger;
 
 /** A straight line between two points of a floor, and the reading that lies deepest beneath it. Used by one thread. */
 final class Chord {
-  private final Profile profile;
+  private final HeightProfile profile;
   private final long start;
   private final long leftX;
   private final long leftY;
@@ -17,7 +17,7 @@ final class Chord {
   private int lowest = -1;
   private final boolean endToEnd;
 
-  private Chord(Profile profile, boolean endToEnd, long start, long leftX, long leftY, long rightX, long rightY, int first,
+  private Chord(HeightProfile profile, boolean endToEnd, long start, long leftX, long leftY, long rightX, long rightY, int first,
       int last) {
     this.endToEnd = endToEnd;
     this.profile = profile;
@@ -31,18 +31,18 @@ final class Chord {
   }
 
   /** An edge of the hull of what an edge covers that lies from a start on. */
-  static Chord ofHull(Profile profile, long start, long leftX, long leftY, long rightX, long rightY, int first, int last) {
+  static Chord ofHull(HeightProfile profile, long start, long leftX, long leftY, long rightX, long rightY, int first, int last) {
     return new Chord(profile, false, start, leftX, leftY, rightX, rightY, first, last);
   }
 
   /** An edge of the hull between two readings. */
-  static Chord between(Profile profile, long start, int left, int right) {
+  static Chord between(HeightProfile profile, long start, int left, int right) {
     return ofHull(profile, start, profile.place(left), profile.height(left), profile.place(right), profile.height(right),
         left + 1, right - 1);
   }
 
   /** The chord between an edge's own ends, which is a rest only if there is a gap. */
-  static Chord endToEnd(Profile profile, long start, long span, int first, int last) {
+  static Chord endToEnd(HeightProfile profile, long start, long span, int first, int last) {
     return new Chord(profile, true, start, start, profile.heightOn(start), start + span, profile.heightOn(start + span),
         first, last);
   }

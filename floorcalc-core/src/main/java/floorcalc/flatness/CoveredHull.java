@@ -5,9 +5,9 @@ package floorcalc.flatness;
  * between them. Used by one thread.
  */
 final class CoveredHull {
-  private final Profile profile;
+  private final HeightProfile profile;
   private final long span;
-  private final Tally tally;
+  private final StepCount tally;
   private final SlidingHull readings;
   private long start;
   private long leftY;
@@ -18,7 +18,7 @@ final class CoveredHull {
   private int from;
   private int to;
 
-  CoveredHull(Profile profile, long span, Tally tally) {
+  CoveredHull(HeightProfile profile, long span, StepCount tally) {
     this.profile = profile;
     this.span = span;
     this.tally = tally;

@@ -13,15 +13,15 @@ import java.util.List;
  * {@code q} chords that is a time of {@code (n + q) log n}, beside sorting the chords.
  */
 final class DeepestReadings {
-  private final Profile profile;
-  private final Tally tally;
+  private final HeightProfile profile;
+  private final StepCount tally;
   private final List<Chord> chords = new ArrayList<>();
   /** The hulls of all blocks of one size, each from the first place of its block on. */
   private int[] hulls;
   private int[] sizes;
   private int[] pointers;
 
-  DeepestReadings(Profile profile, Tally tally) {
+  DeepestReadings(HeightProfile profile, StepCount tally) {
     this.profile = profile;
     this.tally = tally;
   }

@@ -33,26 +33,26 @@ final class EdgeSearch {
   /** Two gaps nearer to each other than this share of their parts are compared without rounding. */
   private static final double NEARLY = 1e-12;
 
-  private final Profile profile;
+  private final HeightProfile profile;
   private final long span;
   /** What is taken off a gap whose contacts are so far apart, in whole nanometres. */
   private final LongToDoubleFunction allowed;
-  private final Tally tally;
+  private final StepCount tally;
   private final CoveredHull hull;
   private final DeepestReadings readings;
   private LaidEdge.Found best;
   private double allowedOfBest;
 
-  EdgeSearch(Profile profile, long span) {
+  EdgeSearch(HeightProfile profile, long span) {
     this(profile, span, distance -> 0);
   }
 
   /** Looks for the gap that is beyond what is allowed at its contact distance by most, or nearest to it. */
-  EdgeSearch(Profile profile, long span, LongToDoubleFunction allowed) {
-    this(profile, span, allowed, new Tally());
+  EdgeSearch(HeightProfile profile, long span, LongToDoubleFunction allowed) {
+    this(profile, span, allowed, new StepCount());
   }
 
-  EdgeSearch(Profile profile, long span, LongToDoubleFunction allowed, Tally tally) {
+  EdgeSearch(HeightProfile profile, long span, LongToDoubleFunction allowed, StepCount tally) {
     this.profile = profile;
     this.span = span;
     this.allowed = allowed;
@@ -71,7 +71,7 @@ final class EdgeSearch {
         middle(starts[k]);
       }
       if (k + 1 < starts.length) {
-        between(rule, new Stretch(profile, span, starts[k], starts[k + 1], tally));
+        between(rule, new Slide(profile, span, starts[k], starts[k + 1], tally));
       }
     }
     readings.answer();
@@ -108,17 +108,17 @@ final class EdgeSearch {
     readings.ask(Chord.ofHull(profile, start, hull.x(corner), hull.y(corner), hull.x(corner + 1), hull.y(corner + 1), first, last));
   }
 
-  private void between(RestRule rule, Stretch stretch) {
+  private void between(RestRule rule, Slide slide) {
     if (rule == RestRule.WORST) {
-      stretch.top(start -> askEndToEnd(stretch, start));
-    } else if (stretch.firstReading() <= stretch.lastReading()) {
-      hull.readings().moveTo(stretch.firstReading(), stretch.lastReading());
-      stretch.endToEnd(hull.readings(), start -> askEndToEnd(stretch, start));
+      slide.top(start -> askEndToEnd(slide, start));
+    } else if (slide.firstReading() <= slide.lastReading()) {
+      hull.readings().moveTo(slide.firstReading(), slide.lastReading());
+      slide.endToEnd(hull.readings(), start -> askEndToEnd(slide, start));
     }
   }
 
-  private void askEndToEnd(Stretch stretch, long start) {
-    readings.ask(Chord.endToEnd(profile, start, span, stretch.firstReading(), stretch.lastReading()));
+  private void askEndToEnd(Slide slide, long start) {
+    readings.ask(Chord.endToEnd(profile, start, span, slide.firstReading(), slide.lastReading()));
   }
 
   private void take(LaidEdge.Found found) {
@@ -138,7 +138,7 @@ final class EdgeSearch {
   }
 
   /** Placements with an end, or for gravity the middle, at a reading, or as near as whole nanometres allow. */
-  static long[] starts(Profile profile, long span, RestRule rule) {
+  static long[] starts(HeightProfile profile, long span, RestRule rule) {
     long first = profile.place(0);
     long last = profile.place(profile.size() - 1) - span;
     long[] starts = new long[4 * profile.size() + 1];

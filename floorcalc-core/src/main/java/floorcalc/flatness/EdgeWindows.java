@@ -11,7 +11,7 @@ import java.util.Map;
  * placements have it: a time of {@code n log n}, and one step for each rest that is told. Used by one thread.
  */
 final class EdgeWindows {
-  private final Profile profile;
+  private final HeightProfile profile;
   private final long span;
   private final CoveredHull hull;
   private final DeepestReadings readings;
@@ -28,7 +28,7 @@ final class EdgeWindows {
    */
   private record Window(long start, int[] rests, int from, int to, int lies) {}
 
-  EdgeWindows(Profile profile, long span, Tally tally) {
+  EdgeWindows(HeightProfile profile, long span, StepCount tally) {
     this.profile = profile;
     this.span = span;
     hull = new CoveredHull(profile, span, tally);

@@ -53,7 +53,7 @@ public final class FNumbers {
    * @return the numbers with their working, and the doubts about the readings; not null
    * @throws IllegalArgumentException if there are fewer readings or they stand otherwise
    */
-  public static Calculated<FNumbers> of(Profile line) {
+  public static Calculated<FNumbers> of(HeightProfile line) {
     requireSpacing(Objects.requireNonNull(line, "line"));
     List<Length> curvatures = new ArrayList<>();
     List<Length> differences = new ArrayList<>();
@@ -76,7 +76,7 @@ public final class FNumbers {
     return Calculated.of(numbers, steps, line.doubts());
   }
 
-  private static void requireSpacing(Profile line) {
+  private static void requireSpacing(HeightProfile line) {
     if (line.size() < LEAST_READINGS) {
       throw new IllegalArgumentException("F-numbers need at least " + LEAST_READINGS + " readings on a line, but it has "
           + line.size());

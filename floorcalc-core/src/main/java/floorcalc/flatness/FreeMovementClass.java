@@ -94,9 +94,9 @@ public final class FreeMovementClass {
    * @return the judgement {@code free-movement-flatness}, which is met if 95 % of the values keep the limit; not null
    * @throws IllegalArgumentException if there is no line, or one is shorter or has another spacing
    */
-  public Judgement judgeFlatness(List<Profile> lines) {
+  public Judgement judgeFlatness(List<HeightProfile> lines) {
     List<Length> bends = new ArrayList<>();
-    for (Profile line : lines) {
+    for (HeightProfile line : lines) {
       for (int i = 1; i < line.size(); i++) {
         Length spacing = line.reading(i).place().minus(line.reading(i - 1).place());
         if (!spacing.equals(SPACING)) {

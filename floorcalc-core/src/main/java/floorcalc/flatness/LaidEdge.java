@@ -9,7 +9,7 @@ import java.util.List;
  * the height where an end falls between two readings is that of the nearest nanometre. Used by one thread.
  */
 final class LaidEdge {
-  private final Profile profile;
+  private final HeightProfile profile;
   private final long span;
   private final long[] x;
   private final long[] y;
@@ -17,7 +17,7 @@ final class LaidEdge {
   private int corners;
   private long start;
 
-  LaidEdge(Profile profile, long span) {
+  LaidEdge(HeightProfile profile, long span) {
     this.profile = profile;
     this.span = span;
     int most = profile.size() + 2;

@@ -39,7 +39,7 @@ public final class MidChord {
    * @return the deviations with the working of the greatest, of the least and of the root mean square; not null
    * @throws IllegalArgumentException if the chord is out of range, or no reading has a whole chord on the line
    */
-  public static Calculated<MidChord> of(Profile profile, Length chord) {
+  public static Calculated<MidChord> of(HeightProfile profile, Length chord) {
     Objects.requireNonNull(profile, "profile");
     long half = Objects.requireNonNull(chord, "chord").toNanometres() / 2;
     if (!chord.isPositive() || 2 * half != chord.toNanometres()) {
@@ -69,7 +69,7 @@ public final class MidChord {
         profile.doubts());
   }
 
-  private Step step(String id, String most, ChordDeviation at, Profile profile) {
+  private Step step(String id, String most, ChordDeviation at, HeightProfile profile) {
     Length place = at.reading().place();
     Length left = Length.ofNanometres(place.toNanometres() - chord.toNanometres() / 2);
     return new Step(id, "How far is the floor at " + place + ", where it is " + most + " a chord of " + chord

@@ -11,13 +11,13 @@ import java.math.BigInteger;
  * step for each turn, see {@link EdgeSearch}. Used by one thread.
  */
 final class OffsetSearch {
-  private final Profile profile;
-  private final Profile turnedOver;
+  private final HeightProfile profile;
+  private final HeightProfile turnedOver;
   private final long span;
-  private final Tally tally;
+  private final StepCount tally;
   private LaidEdge.Found best;
 
-  OffsetSearch(Profile profile, long span, Tally tally) {
+  OffsetSearch(HeightProfile profile, long span, StepCount tally) {
     this.profile = profile;
     this.turnedOver = profile.turnedOver();
     this.span = span;
@@ -27,30 +27,30 @@ final class OffsetSearch {
   /** Of equal distances the leftmost placement, and in it the leftmost reading; null if no reading is beneath any of them. */
   LaidEdge.Found find() {
     long[] starts = EdgeSearch.starts(profile, span, RestRule.WORST);
-    Stretch[] stretches = new Stretch[starts.length];
+    Slide[] slides = new Slide[starts.length];
     DeepestReadings lowest = new DeepestReadings(profile, tally);
     DeepestReadings highest = new DeepestReadings(turnedOver, tally);
     for (int k = 0; k < starts.length; k++) {
-      stretches[k] = new Stretch(profile, span, starts[k], starts[Math.min(k + 1, starts.length - 1)], tally);
-      lowest.ask(chord(profile, starts[k], stretches[k]));
-      highest.ask(chord(turnedOver, starts[k], stretches[k]));
+      slides[k] = new Slide(profile, span, starts[k], starts[Math.min(k + 1, starts.length - 1)], tally);
+      lowest.ask(chord(profile, starts[k], slides[k]));
+      highest.ask(chord(turnedOver, starts[k], slides[k]));
     }
     lowest.answer();
     highest.answer();
     for (int k = 0; k < starts.length; k++) {
-      if (stretches[k].firstReading() <= stretches[k].lastReading()) {
+      if (slides[k].firstReading() <= slides[k].lastReading()) {
         int low = lowest.chords().get(k).lowest();
         int high = highest.chords().get(k).lowest();
         take(starts[k], Math.min(low, high));
         take(starts[k], Math.max(low, high));
-        stretches[k].turns(this::take);
+        slides[k].turns(this::take);
       }
     }
     return best;
   }
 
-  private Chord chord(Profile floor, long start, Stretch stretch) {
-    return Chord.endToEnd(floor, start, span, stretch.firstReading(), stretch.lastReading());
+  private Chord chord(HeightProfile floor, long start, Slide slide) {
+    return Chord.endToEnd(floor, start, span, slide.firstReading(), slide.lastReading());
   }
 
   private void take(long start, int reading) {

@@ -25,7 +25,7 @@ final class ProfileDoubts {
 
   private ProfileDoubts() {}
 
-  static List<Finding> of(Profile profile) {
+  static List<Finding> of(HeightProfile profile) {
     List<Finding> doubts = new ArrayList<>();
     units(profile, doubts);
     if (profile.size() >= LEAST) {
@@ -34,7 +34,7 @@ final class ProfileDoubts {
     return List.copyOf(doubts);
   }
 
-  private static void units(Profile profile, List<Finding> doubts) {
+  private static void units(HeightProfile profile, List<Finding> doubts) {
     long low = Long.MAX_VALUE;
     long high = Long.MIN_VALUE;
     long narrowest = Long.MAX_VALUE;
@@ -61,7 +61,7 @@ final class ProfileDoubts {
     }
   }
 
-  private static void slips(Profile profile, List<Finding> doubts) {
+  private static void slips(HeightProfile profile, List<Finding> doubts) {
     double[] off = new double[profile.size()];
     for (int i = 0; i < off.length; i++) {
       off[i] = off(profile, i, -1, 0);
@@ -89,7 +89,7 @@ final class ProfileDoubts {
   }
 
   /** Whether nothing stands out any more once a reading is put right. */
-  private static boolean calmWithout(Profile profile, int index, double by, double limit) {
+  private static boolean calmWithout(HeightProfile profile, int index, double by, double limit) {
     for (int i = 0; i < profile.size(); i++) {
       if (Math.abs(off(profile, i, index, by)) >= limit) {
         return false;
@@ -99,7 +99,7 @@ final class ProfileDoubts {
   }
 
   /** How far a reading is off the line through its two neighbours, or at an end through the next two. */
-  private static double off(Profile profile, int i, int slipped, double by) {
+  private static double off(HeightProfile profile, int i, int slipped, double by) {
     int last = profile.size() - 1;
     int left = i == 0 ? 1 : i == last ? last - 2 : i - 1;
     int right = i == 0 ? 2 : i == last ? last - 1 : i + 1;

@@ -19,20 +19,20 @@ final class ProfileJudge {
   private static final int FEWEST_SPACINGS = 2;
 
   private final ToleranceSet set;
-  private final Profile profile;
+  private final HeightProfile profile;
   private final RestRule rule;
   private final List<SpanCheck> checks = new ArrayList<>();
   private final List<Step> steps = new ArrayList<>();
   private final List<Finding> findings;
 
-  private ProfileJudge(ToleranceSet set, Profile profile, RestRule rule) {
+  private ProfileJudge(ToleranceSet set, HeightProfile profile, RestRule rule) {
     this.set = set;
     this.profile = profile;
     this.rule = rule;
     this.findings = new ArrayList<>(profile.doubts());
   }
 
-  static Calculated<List<SpanCheck>> judge(ToleranceSet set, Profile profile, RestRule rule) {
+  static Calculated<List<SpanCheck>> judge(ToleranceSet set, HeightProfile profile, RestRule rule) {
     ProfileJudge judge = new ProfileJudge(set, profile, rule);
     if (set.method() == EdgeMethod.CONTACT_DISTANCE) {
       judge.byDistance();
@@ -47,11 +47,11 @@ final class ProfileJudge {
     if (!edge.fits(profile)) {
       notMeasured(limit, Optional.empty());
     } else if (set.method() == EdgeMethod.EQUAL_OFFSETS) {
-      LaidEdge.Found found = new OffsetSearch(profile, limit.span().toNanometres(), new Tally()).find();
+      LaidEdge.Found found = new OffsetSearch(profile, limit.span().toNanometres(), new StepCount()).find();
       if (found == null) {
         notMeasured(limit, Optional.empty());
       } else {
-        steps.add(GapWorking.offset(limit.span(), found.rest()));
+        steps.add(EdgeGapWorking.offset(limit.span(), found.rest()));
         decide(limit.span(), limit, found.rest(), Optional.empty(), "edge from " + found.rest().left().place() + " to "
             + found.rest().right().place() + ", farthest off at " + found.rest().lowSpot().place());
       }
@@ -68,7 +68,7 @@ final class ProfileJudge {
     int last = (sorted.size() * limit.percent() + 99) / 100 - 1;
     EdgePlacement deciding = sorted.get(last);
     EdgeRest rest = deciding.rest(rule);
-    steps.addAll(GapWorking.steps(new GreatestGap(limit.span(), rule, deciding.start(), rest)));
+    steps.addAll(EdgeGapWorking.steps(new GreatestGap(limit.span(), rule, deciding.start(), rest)));
     decide(limit.span(), limit, rest, Optional.of(rest), limit.percent() + " % of " + sorted.size()
         + " placements at readings keep within " + rest.gap() + "; of these the greatest: " + place(rest));
   }
@@ -98,7 +98,7 @@ final class ProfileJudge {
   }
 
   private void laid(Length span, SpanLimit limit, GreatestGap greatest) {
-    steps.addAll(GapWorking.steps(greatest));
+    steps.addAll(EdgeGapWorking.steps(greatest));
     decide(span, limit, greatest.rest(), Optional.of(greatest.rest()),
         "edge from " + greatest.start() + ", " + place(greatest.rest()));
   }

@@ -15,8 +15,8 @@ import java.util.List;
  * come in or go out, and one bridge: the logarithm of the readings in the window.
  */
 final class SlidingHull {
-  private final Profile profile;
-  private final Tally tally;
+  private final HeightProfile profile;
+  private final StepCount tally;
   /** Readings of the left part from the seam outwards. */
   private final int[] left;
   /** What the left part was before a reading came to it: its size, and what was in the place that the reading took. */
@@ -40,7 +40,7 @@ final class SlidingHull {
     void take(int leftReading, int rightReading);
   }
 
-  SlidingHull(Profile profile, Tally tally) {
+  SlidingHull(HeightProfile profile, StepCount tally) {
     this.profile = profile;
     this.tally = tally;
     left = new int[profile.size() + 1];

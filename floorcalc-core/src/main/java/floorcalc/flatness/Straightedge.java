@@ -67,7 +67,7 @@ public final class Straightedge {
    * @param profile the floor, not null
    * @return true if the profile is at least as long as the edge
    */
-  public boolean fits(Profile profile) {
+  public boolean fits(HeightProfile profile) {
     return span.compareTo(profile.length()) <= 0;
   }
 
@@ -79,7 +79,7 @@ public final class Straightedge {
    * @return what it rests on, not null
    * @throws IllegalArgumentException if an end of the edge is not on the line
    */
-  public EdgePlacement at(Profile profile, Length start) {
+  public EdgePlacement at(HeightProfile profile, Length start) {
     Objects.requireNonNull(profile, "profile");
     if (Objects.requireNonNull(start, "start").compareTo(profile.first()) < 0
         || start.plus(span).compareTo(profile.last()) > 0) {
@@ -97,8 +97,8 @@ public final class Straightedge {
    * @param profile the floor, not null
    * @return the placements from left to right; not null, empty if the edge does not fit
    */
-  public List<EdgePlacement> atReadings(Profile profile) {
-    return new EdgeWindows(profile, span.toNanometres(), new Tally()).placements();
+  public List<EdgePlacement> atReadings(HeightProfile profile) {
+    return new EdgeWindows(profile, span.toNanometres(), new StepCount()).placements();
   }
 
   /**
@@ -109,7 +109,7 @@ public final class Straightedge {
    * @return the greatest gap, of equal ones the leftmost placement; not null
    * @throws IllegalArgumentException if the edge does not fit
    */
-  public GreatestGap greatest(Profile profile, RestRule rule) {
+  public GreatestGap greatest(HeightProfile profile, RestRule rule) {
     Objects.requireNonNull(rule, "rule");
     requireRoom(profile);
     LaidEdge.Found found = new EdgeSearch(profile, span.toNanometres()).find(rule);
@@ -124,12 +124,12 @@ public final class Straightedge {
    * @return the greatest gap with its working and with the doubts about the readings; not null
    * @throws IllegalArgumentException if the edge does not fit
    */
-  public Calculated<GreatestGap> calculate(Profile profile, RestRule rule) {
+  public Calculated<GreatestGap> calculate(HeightProfile profile, RestRule rule) {
     GreatestGap greatest = greatest(profile, rule);
-    return Calculated.of(greatest, GapWorking.steps(greatest), profile.doubts());
+    return Calculated.of(greatest, EdgeGapWorking.steps(greatest), profile.doubts());
   }
 
-  private void requireRoom(Profile profile) {
+  private void requireRoom(HeightProfile profile) {
     if (!fits(profile)) {
       throw new IllegalArgumentException("an edge of " + span + " does not fit on a profile of " + profile.length()
           + "; measure a longer line or use a shorter edge");

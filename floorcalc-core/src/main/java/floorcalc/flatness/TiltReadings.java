@@ -99,9 +99,9 @@ public final class TiltReadings {
    *
    * @return the profile with the working of its highest and its lowest station, and the doubts about it; not null
    */
-  public Calculated<Profile> profile() {
+  public Calculated<HeightProfile> profile() {
     List<Length> heights = levelled.stream().map(this::height).toList();
-    Profile profile = Profile.ofEqualSpacing(step, heights);
+    HeightProfile profile = HeightProfile.ofEqualSpacing(step, heights);
     int low = 0;
     int high = 0;
     for (int i = 1; i < heights.size(); i++) {

@@ -159,7 +159,7 @@ public final class ToleranceSet implements Serializable {
    * @param rule which two points the edge rests on, not null
    * @return a judgement for each span with its working, and the doubts about the readings; not null
    */
-  public Calculated<List<SpanCheck>> judge(Profile profile, RestRule rule) {
+  public Calculated<List<SpanCheck>> judge(HeightProfile profile, RestRule rule) {
     return ProfileJudge.judge(this, Objects.requireNonNull(profile, "profile"), Objects.requireNonNull(rule, "rule"));
   }
 

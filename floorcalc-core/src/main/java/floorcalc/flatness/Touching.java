@@ -3,33 +3,33 @@ package floorcalc.flatness;
 import java.util.Arrays;
 
 /**
- * The readings that decide where the chord from end to end has nothing above it while an edge slides along a {@link Stretch}.
+ * The readings that decide where the chord from end to end has nothing above it while an edge slides along a {@link Slide}.
  * <p>
  * At each slide it is the corner of the readings' hull that is as steep as the chord, and the chord turns one way only: so these
- * corners are neighbours, passed one after the other. Those whose gap turns within the stretch are kept. The others on one side of
+ * corners are neighbours, passed one after the other. Those whose gap turns within the slide are kept. The others on one side of
  * them only come up from below, those on the other only go down: of each side the one counts at which the least gap of the
  * side goes through zero, found by halving. Corners next to it are kept too, for the rounding.
  */
 final class Touching {
-  private final Profile profile;
-  private final Stretch stretch;
+  private final HeightProfile profile;
+  private final Slide slide;
   private final SlidingHull hull;
-  private final Tally tally;
+  private final StepCount tally;
   private final int[] found;
   private int count;
 
-  Touching(Profile profile, Stretch stretch, SlidingHull hull, Tally tally) {
+  Touching(HeightProfile profile, Slide slide, SlidingHull hull, StepCount tally) {
     this.profile = profile;
-    this.stretch = stretch;
+    this.slide = slide;
     this.hull = hull;
     this.tally = tally;
-    double bend = stretch.bend();
-    int one = steepAs(stretch.steepness(0));
-    int other = steepAs(stretch.steepness(stretch.slide()));
+    double bend = slide.bend();
+    int one = steepAs(slide.steepness(0));
+    int other = steepAs(slide.steepness(slide.slide()));
     int low = Math.max(0, Math.min(one, other) - 1);
     int high = Math.min(hull.size() - 1, Math.max(one, other) + 1);
-    int turning = bend == 0 ? high + 1 : cornerAt(low, high, stretch.firstTurning());
-    int notTurning = bend == 0 ? high + 1 : cornerAt(low, high, stretch.firstNotTurning());
+    int turning = bend == 0 ? high + 1 : cornerAt(low, high, slide.firstTurning());
+    int notTurning = bend == 0 ? high + 1 : cornerAt(low, high, slide.firstNotTurning());
     found = new int[notTurning - turning + 6];
     if (bend == 0) {
       keep(low, high);
@@ -106,8 +106,8 @@ final class Touching {
       int k = (passed + steps) >>> 1;
       int corner = earliest + way * k;
       double switchSlope = slopeAfter(way > 0 ? corner : corner - 1);
-      double end = Math.max(0, Math.min(stretch.slide(), (switchSlope - stretch.steepness(0)) / stretch.bend()));
-      if (sign * stretch.gap(hull.reading(corner), end) >= 0) {
+      double end = Math.max(0, Math.min(slide.slide(), (switchSlope - slide.steepness(0)) / slide.bend()));
+      if (sign * slide.gap(hull.reading(corner), end) >= 0) {
         steps = k;
       } else {
         passed = k;

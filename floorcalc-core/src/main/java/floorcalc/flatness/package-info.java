@@ -1,7 +1,7 @@
 /**
  * Flat: how far a floor departs from a straight edge laid on it, whatever its slope; kept apart from level.
  * <p>
- * <b>Along a line.</b> A {@link floorcalc.flatness.Profile} is heights along a line, from a level, a staff or
+ * <b>Along a line.</b> A {@link floorcalc.flatness.HeightProfile} is heights along a line, from a level, a staff or
  * {@link floorcalc.flatness.TiltReadings tilts}. A {@link floorcalc.flatness.Straightedge} laid on it rests on two high points: an edge of the
  * upper convex hull of the part that it covers. The deviation is the greatest gap beneath it between these two. Which two
  * they are is a matter of the rest: the one that gravity chooses, or the worst that the edge can be rocked onto, see

@@ -1,11 +1,11 @@
 package floorcalc.laying;
 
 import floorcalc.boards.BoardGoods;
+import floorcalc.materials.OrderLine;
 import floorcalc.materials.PackOrder;
 import floorcalc.materials.WasteLedger;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
-import floorcalc.plan.MaterialLine;
 import floorcalc.plan.Order;
 import floorcalc.rules.LayingRules;
 import floorcalc.working.Calculated;
@@ -15,14 +15,14 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /** The order, the order list and the waste ledger of a laid job, with their working. */
-record OrderMaker(Order order, WasteLedger ledger, List<MaterialLine> materials, List<Finding> findings,
+record OrderMaker(Order order, WasteLedger ledger, List<OrderLine> materials, List<Finding> findings,
     List<Worked> working) {
 
   static OrderMaker of(JobLaying laying, int atLeast, Calculated<Integer> packsAtLeast) {
     Calculated<PackOrder> packs = laying.order();
     WasteLedger ledger = ledger(laying, packs.value());
     PackOrder order = packs.value();
-    MaterialLine boards = new MaterialLine("boards", order.boardsUsed() + " boards cut or laid whole, "
+    OrderLine boards = OrderLine.of("boards", order.boardsUsed() + " boards cut or laid whole, "
         + ledger.laid().toSquareMetreString(2) + " m² of floor", BigDecimal.valueOf(order.packs()), "pack",
         packs.steps());
     return new OrderMaker(

@@ -1,6 +1,9 @@
 package floorcalc.materials;
 
 import floorcalc.measure.Length;
+import floorcalc.trims.BarGoods;
+import floorcalc.underlay.RollGoods;
+import floorcalc.underlay.TapeGoods;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.Arrays;

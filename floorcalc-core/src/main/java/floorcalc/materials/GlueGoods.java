@@ -1,5 +1,6 @@
 package floorcalc.materials;
 
+import floorcalc.measure.UnitPrice;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.Objects;

@@ -1,7 +1,9 @@
 package floorcalc.materials;
 
 import floorcalc.measure.Price;
+import floorcalc.measure.UnitPrice;
 import floorcalc.working.Step;
+import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
@@ -20,7 +22,7 @@ import java.util.Optional;
  * @since 0.1
  */
 public record OrderLine(String item, String net, BigDecimal quantity, String unit, Optional<UnitPrice> unitPrice,
-    Optional<Price> price, List<Step> working) {
+    Optional<Price> price, List<Step> working) implements Serializable {
   /** Checks that no part is null or negative and copies the list. */
   public OrderLine {
     Objects.requireNonNull(working, "working");
@@ -61,5 +63,18 @@ public record OrderLine(String item, String net, BigDecimal quantity, String uni
    */
   public OrderLine at(UnitPrice quoted, BigDecimal sold) {
     return PriceLine.priced(this, quoted, sold);
+  }
+
+  private Object writeReplace() {
+    return new Form(item, net, quantity, unit, unitPrice.orElse(null), price.orElse(null), working);
+  }
+
+  /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
+  private record Form(String item, String net, BigDecimal quantity, String unit, UnitPrice unitPrice, Price price,
+      List<Step> working) implements Serializable {
+
+    private Object readResolve() {
+      return new OrderLine(item, net, quantity, unit, Optional.ofNullable(unitPrice), Optional.ofNullable(price), working);
+    }
   }
 }

@@ -1,6 +1,7 @@
 package floorcalc.materials;
 
 import floorcalc.measure.Price;
+import floorcalc.measure.UnitPrice;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
 import floorcalc.working.Term;

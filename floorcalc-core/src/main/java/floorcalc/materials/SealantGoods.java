@@ -1,6 +1,7 @@
 package floorcalc.materials;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.UnitPrice;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.util.Objects;

@@ -1,5 +1,6 @@
 package floorcalc.plan;
 
+import floorcalc.materials.OrderLine;
 import floorcalc.materials.WasteLedger;
 import floorcalc.working.Finding;
 import floorcalc.working.Worked;
@@ -36,7 +37,7 @@ public record FloorPlan(
     List<OpenedBoard> boards,
     Order order,
     WasteLedger ledger,
-    List<MaterialLine> materials,
+    List<OrderLine> materials,
     List<Profile> profiles,
     List<Check> checks,
     List<Compromise> compromises,
@@ -89,7 +90,7 @@ public record FloorPlan(
    * @param working the working of the key figures, not null
    */
   public FloorPlan(String title, List<Bay> bays, List<OpenedBoard> boards, Order order, WasteLedger ledger,
-      List<MaterialLine> materials, List<Profile> profiles, List<Check> checks, List<Compromise> compromises,
+      List<OrderLine> materials, List<Profile> profiles, List<Check> checks, List<Compromise> compromises,
       List<Finding> findings, List<String> cautions, List<Worked> working) {
     this(title, bays, boards, order, ledger, materials, profiles, checks, compromises, findings, cautions, working,
         Optional.empty(), List.of());
@@ -113,7 +114,7 @@ public record FloorPlan(
    * @param others the order list, not null
    * @return the plan, not null
    */
-  public FloorPlan withMaterials(List<MaterialLine> others) {
+  public FloorPlan withMaterials(List<OrderLine> others) {
     Objects.requireNonNull(others, "others");
     return new FloorPlan(title, bays, boards, order, ledger, others, profiles, checks, compromises, findings, cautions, working,
         figures, breaks);
@@ -173,7 +174,7 @@ public record FloorPlan(
 
   /** What is written: an optional part by itself, or null. Reading goes through the constructor and its checks. */
   private record Form(String title, List<Bay> bays, List<OpenedBoard> boards, Order order, WasteLedger ledger,
-      List<MaterialLine> materials, List<Profile> profiles, List<Check> checks, List<Compromise> compromises,
+      List<OrderLine> materials, List<Profile> profiles, List<Check> checks, List<Compromise> compromises,
       List<Finding> findings, List<String> cautions, List<Worked> working, PlanFigures figures,
       List<RoomBreak> breaks) implements Serializable {
 

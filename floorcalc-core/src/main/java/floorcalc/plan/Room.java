@@ -2,10 +2,10 @@ package floorcalc.plan;
 
 import floorcalc.bays.ExpansionBreak;
 import floorcalc.bays.Opening;
-import floorcalc.materials.RoomUse;
 import floorcalc.outline.Outline;
 import floorcalc.outline.survey.SurveyReport;
 import floorcalc.site.SiteReadings;
+import floorcalc.underlay.RoomUse;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import java.io.Serializable;

@@ -2,7 +2,7 @@ package floorcalc.site;
 
 import floorcalc.flatness.EdgeMethod;
 import floorcalc.flatness.GapReading;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.SpanCheck;
 import floorcalc.flatness.SpanLimit;
@@ -75,7 +75,7 @@ final class FlatnessCheck {
 
   private void line(HeightLine line) {
     String from = "line " + line.name();
-    Profile profile;
+    HeightProfile profile;
     try {
       profile = line.profile();
     } catch (IllegalArgumentException unfit) {

@@ -1,6 +1,6 @@
 package floorcalc.site;
 
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.ProfilePoint;
 import floorcalc.measure.Length;
 import java.io.Serializable;
@@ -50,9 +50,9 @@ public record HeightLine(String name, List<ProfilePoint> readings) implements Se
    * Returns the line as a profile.
    *
    * @return the profile, not null
-   * @throws IllegalArgumentException if the readings cannot be one, see {@link Profile#of}
+   * @throws IllegalArgumentException if the readings cannot be one, see {@link HeightProfile#of}
    */
-  public Profile profile() {
-    return Profile.of(readings);
+  public HeightProfile profile() {
+    return HeightProfile.of(readings);
   }
 }

@@ -23,7 +23,7 @@ import java.util.Objects;
  * @param because why this kind, one sentence without its stop; not null
  * @since 0.1
  */
-public record ProfileChoice(ProfileKind kind, HeightDifference difference, LevelVerdict verdict, String because) {
+public record ProfileChoice(ProfileKind kind, HeightDifference difference, LevelChangeVerdict verdict, String because) {
   /** Checks that no part is null. */
   public ProfileChoice {
     Objects.requireNonNull(kind, "kind");
@@ -38,12 +38,12 @@ public record ProfileChoice(ProfileKind kind, HeightDifference difference, Level
    * @param edge what lies beyond, not null
    * @param difference how much higher it is beyond, not null
    * @param set the limits on differences of height, not null
-   * @return the choice with the steps of {@link LevelSet#judge}; findings {@code ramp-needed} and {@code level-change-beyond-set} as
+   * @return the choice with the steps of {@link LevelChangeSet#judge}; findings {@code ramp-needed} and {@code level-change-beyond-set} as
    *     there, but not at a step or a fixed edge; {@code floor-beyond-not-stated} where nothing is known of what lies beyond; not null
    */
-  public static Calculated<ProfileChoice> of(EdgeType edge, HeightDifference difference, LevelSet set) {
-    Calculated<LevelVerdict> judged = set.judge(difference);
-    LevelVerdict verdict = judged.value();
+  public static Calculated<ProfileChoice> of(EdgeType edge, HeightDifference difference, LevelChangeSet set) {
+    Calculated<LevelChangeVerdict> judged = set.judge(difference);
+    LevelChangeVerdict verdict = judged.value();
     List<Finding> findings = new ArrayList<>();
     if (edge == EdgeType.NOT_STATED) {
       findings.add(new Finding("floor-beyond-not-stated", Severity.NOTE, "", "what lies beyond is not stated; it is taken as the"
@@ -81,7 +81,7 @@ public record ProfileChoice(ProfileKind kind, HeightDifference difference, Level
     return kind == ProfileKind.T || kind == ProfileKind.REDUCER ? verdict.source() : Source.COMMON_PRACTICE;
   }
 
-  private static ProfileChoice step(HeightDifference difference, LevelVerdict verdict) {
+  private static ProfileChoice step(HeightDifference difference, LevelChangeVerdict verdict) {
     if (difference.fall() == Fall.TO_HERE) {
       return new ProfileChoice(ProfileKind.END, difference, verdict, "foot of a step that is " + difference.size()
           + " high: the floor ends at its face with its gap");
@@ -90,8 +90,8 @@ public record ProfileChoice(ProfileKind kind, HeightDifference difference, Level
         + (difference.fall() == Fall.LEVEL ? "" : ", " + heights(difference)));
   }
 
-  private static ProfileChoice sameFloor(HeightDifference difference, LevelVerdict verdict) {
-    LevelSet set = verdict.set();
+  private static ProfileChoice sameFloor(HeightDifference difference, LevelChangeVerdict verdict) {
+    LevelChangeSet set = verdict.set();
     Length size = difference.size();
     if (difference.fall() == Fall.LEVEL) {
       return new ProfileChoice(ProfileKind.T, difference, verdict, "both sides at one height");
@@ -108,7 +108,7 @@ public record ProfileChoice(ProfileKind kind, HeightDifference difference, Level
     };
   }
 
-  private static Length most(LevelSet set, LevelTreatment treatment) {
+  private static Length most(LevelChangeSet set, LevelTreatment treatment) {
     return set.limits().stream().filter(one -> one.treatment() == treatment).flatMap(one -> one.upTo().stream())
         .reduce(Length.ZERO, Length::max);
   }

@@ -12,7 +12,7 @@
  * </ul>
  * {@link floorcalc.transitions.ProfileLine} works out the pieces of a profile that turns corners.
  * <p>
- * Limits are named sets with their sources: {@link floorcalc.transitions.LevelSet}, {@link floorcalc.transitions.DoorSet},
+ * Limits are named sets with their sources: {@link floorcalc.transitions.LevelChangeSet}, {@link floorcalc.transitions.DoorSet},
  * {@link floorcalc.transitions.StairSet}. They disagree and are never averaged. Nothing here ever tells to cut a fire door.
  * Lengths are exact unless a type says how it rounds. All types are immutable and thread-safe and take no null. See
  * {@code docs/transitions.md}.

@@ -6,6 +6,7 @@ import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleValue;
 import floorcalc.working.Calculated;
 import floorcalc.working.Source;
+import floorcalc.working.Step;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -197,5 +198,16 @@ public final class TrimCutting {
    */
   public int cuts() {
     return bars.stream().mapToInt(TrimBar::cuts).sum();
+  }
+
+  /**
+   * Returns which piece is cut from which bar as a step in words, lengths to a tenth of a millimetre, for those who saw.
+   *
+   * @param id what the step is called, not null
+   * @param bar what a bar is called, such as {@code "bar"} or {@code "roll"}; not null
+   * @return the step, empty for more than 200 bars, of which {@link #bars()} tells; not null
+   */
+  public Optional<Step> cutList(String id, String bar) {
+    return CutWords.step(Objects.requireNonNull(id, "id"), Objects.requireNonNull(bar, "bar"), this);
   }
 }

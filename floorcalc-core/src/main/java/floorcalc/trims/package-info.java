@@ -1,5 +1,8 @@
 /**
- * Skirtings, profiles and other trims from bars: which piece is cut from which bar, and how few bars do.
+ * Skirtings, profiles and other trims: how much a room takes, which piece is cut from which bar, and how few bars do.
+ * <p>
+ * {@link floorcalc.trims.TrimRuns} walks along the walls of a room and gathers runs of skirting, less its openings;
+ * {@link floorcalc.trims.BarOrder} cuts the runs of all rooms from bars as they are sold. Profiles go the same way.
  * <p>
  * A trim has no factory ends that matter: any piece may be cut from anywhere in a bar, as long as a saw kerf lies between
  * two. This is the one-dimensional cutting stock problem. Pieces fit into a bar of length P if
@@ -20,6 +23,6 @@
  * The compromise: the search takes a counted number of steps. Where they do not suffice, the cutting may be one bar too many,
  * and says so. Among cuttings of the same bars the longest single leftover is looked for, likewise; the fewest cuts are only
  * preferred among those that were found. Lengths are whole nanometres; all public types are immutable and thread-safe and
- * take no null. See {@code docs/trims.md}.
+ * take no null. See {@code docs/trims.md} and {@code docs/skirting.md}.
  */
 package floorcalc.trims;

@@ -1,7 +1,11 @@
 package floorcalc.working;
 
+import floorcalc.measure.Length;
 import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -18,6 +22,9 @@ import java.util.Objects;
 public record Step(String id, String question, String formula, List<Term> terms, Object result, Source source)
     implements Serializable {
 
+  /** Different lengths that a sum lists one by one. */
+  private static final int MOST_LISTED = 40;
+
   /** Checks that no part is null and copies the list. */
   public Step {
     Objects.requireNonNull(terms, "terms");
@@ -27,6 +34,37 @@ public record Step(String id, String question, String formula, List<Term> terms,
     terms = List.copyOf(terms);
     Objects.requireNonNull(result, "result");
     Objects.requireNonNull(source, "source");
+  }
+
+  /**
+   * Returns the step of a sum of lengths, with equal ones counted: {@code S = n1 * x1 + n2 * x2}. Where more than 40 different
+   * lengths are added, and where there is none, the sum is stated without its terms.
+   *
+   * @param id what the step is called, not null
+   * @param question what the sum answers, not null
+   * @param symbol the letter of the sum in the formula, not null
+   * @param lengths what is added, not null
+   * @param each what one of them is, before its length, such as {@code "walls of "}; not null
+   * @return the step, exact, not null
+   */
+  public static Step sum(String id, String question, String symbol, List<Length> lengths, String each) {
+    Objects.requireNonNull(symbol, "symbol");
+    Objects.requireNonNull(lengths, "lengths");
+    Objects.requireNonNull(each, "each");
+    Map<Length, Integer> counted = new LinkedHashMap<>();
+    lengths.forEach(length -> counted.merge(length, 1, Integer::sum));
+    StringBuilder formula = new StringBuilder(symbol).append(" = ");
+    List<Term> terms = new ArrayList<>();
+    counted.forEach((length, number) -> {
+      int i = terms.size() / 2 + 1;
+      formula.append(i == 1 ? "" : " + ").append("n").append(i).append(" * x").append(i);
+      terms.add(Term.of("n" + i, "how many", number));
+      terms.add(Term.of("x" + i, each + "this length", length));
+    });
+    Length sum = lengths.stream().reduce(Length.ZERO, Length::plus);
+    boolean isListed = !counted.isEmpty() && counted.size() <= MOST_LISTED;
+    return new Step(id, question, isListed ? formula.toString() : "value as stated", isListed ? terms : List.of(), sum,
+        Source.DEFINITION);
   }
 
   /**

@@ -37,7 +37,7 @@ class FewerCutsPropertyTest {
     Stock stock = new Stock(GOODS, rules);
     StartMoves moves = new StartMoves(new RunTable(runs, stock), stock, new PieceTally(stock, runs.size()));
     StartSearch search = new StartSearch(moves, 0, runs.size());
-    if (!search.place(Placing.LIGHTEST, 0)) {
+    if (!search.place(FirstPlacing.LIGHTEST, 0)) {
       return;
     }
     RunLayout before = layout(runs, stock, moves);

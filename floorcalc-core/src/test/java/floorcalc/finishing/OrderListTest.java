@@ -5,20 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.FloorPlanner;
 import floorcalc.boards.BoardGoods;
-import floorcalc.materials.BarGoods;
 import floorcalc.materials.FloorGoods;
 import floorcalc.materials.GlueGoods;
-import floorcalc.materials.Lap;
 import floorcalc.materials.OrderLine;
-import floorcalc.materials.RollGoods;
-import floorcalc.materials.RoomUse;
 import floorcalc.materials.SealantGoods;
-import floorcalc.materials.TapeGoods;
-import floorcalc.materials.UnitPrice;
 import floorcalc.materials.WedgeGoods;
 import floorcalc.measure.Length;
 import floorcalc.measure.Mass;
 import floorcalc.measure.Price;
+import floorcalc.measure.UnitPrice;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Point;
 import floorcalc.outline.Wkt;
@@ -28,11 +23,15 @@ import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.Door;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
-import floorcalc.plan.MaterialLine;
 import floorcalc.plan.Pipe;
 import floorcalc.plan.Profile;
 import floorcalc.plan.Room;
 import floorcalc.plan.Subfloor;
+import floorcalc.trims.BarGoods;
+import floorcalc.underlay.Lap;
+import floorcalc.underlay.RollGoods;
+import floorcalc.underlay.RoomUse;
+import floorcalc.underlay.TapeGoods;
 import floorcalc.working.Finding;
 import floorcalc.working.Outcome;
 import java.math.BigDecimal;
@@ -148,9 +147,9 @@ class OrderListTest {
     FloorJob job = job(goods(), STUDY);
     FloorPlan plan = FloorPlanner.plan(job);
     OrderList again = OrderList.of(job, plan);
-    assertThat(plan.materials()).extracting(MaterialLine::item).doesNotHaveDuplicates()
+    assertThat(plan.materials()).extracting(OrderLine::item).doesNotHaveDuplicates()
         .containsExactlyElementsOf(again.lines().stream().map(OrderLine::item).toList());
-    assertThat(plan.materials()).extracting(MaterialLine::working)
+    assertThat(plan.materials()).extracting(OrderLine::working)
         .containsExactlyElementsOf(again.lines().stream().map(OrderLine::working).toList());
     assertThat(plan.working()).anyMatch(part -> part.about().equals("cost"));
   }

@@ -9,7 +9,7 @@ import java.util.function.LongToDoubleFunction;
  * it covers, and every reading beneath every rest is tried. The time grows with the readings times those beneath an edge.
  */
 final class AllPlacements {
-  private final Profile profile;
+  private final HeightProfile profile;
   private final long span;
   private final LaidEdge edge;
   /** What is taken off a gap whose contacts are so far apart. */
@@ -17,7 +17,7 @@ final class AllPlacements {
   private LaidEdge.Found best;
 
   /** Looks for the gap that is beyond what is allowed at its contact distance by most, or nearest to it. */
-  AllPlacements(Profile profile, long span, LongToDoubleFunction allowed) {
+  AllPlacements(HeightProfile profile, long span, LongToDoubleFunction allowed) {
     this.profile = profile;
     this.span = span;
     this.allowed = allowed;
@@ -36,8 +36,8 @@ final class AllPlacements {
         take(edge.deepest(rest));
       }
       if (k + 1 < starts.length) {
-        SlowStretch stretch = new SlowStretch(profile, span, starts[k], starts[k + 1]);
-        stretch.tops(this::take);
+        SlowSlide slide = new SlowSlide(profile, span, starts[k], starts[k + 1]);
+        slide.tops(this::take);
       }
     }
     return best;
@@ -56,8 +56,8 @@ final class AllPlacements {
         rest = last;
       }
       if (k + 1 < starts.length) {
-        SlowStretch stretch = new SlowStretch(profile, span, starts[k], starts[k + 1]);
-        stretch.endToEnd(this::take);
+        SlowSlide slide = new SlowSlide(profile, span, starts[k], starts[k + 1]);
+        slide.endToEnd(this::take);
       }
     }
     return best;
@@ -67,7 +67,7 @@ final class AllPlacements {
   LaidEdge.Found offsets() {
     long[] starts = starts(RestRule.WORST);
     for (int k = 0; k < starts.length; k++) {
-      new SlowStretch(profile, span, starts[k], starts[Math.min(k + 1, starts.length - 1)]).offsets(found -> {
+      new SlowSlide(profile, span, starts[k], starts[Math.min(k + 1, starts.length - 1)]).offsets(found -> {
         if (best == null || over(found).abs().compareTo(over(best).abs()) > 0) {
           best = found;
         }

@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
 class FNumbersTest {
   private static final Length SPACING = Length.ofMillimetres(300);
 
-  private static Profile heights(int readings, IntToLongFunction micrometres) {
-    return Profile.ofEqualSpacing(SPACING, IntStream.range(0, readings)
+  private static HeightProfile heights(int readings, IntToLongFunction micrometres) {
+    return HeightProfile.ofEqualSpacing(SPACING, IntStream.range(0, readings)
         .mapToObj(i -> Length.ofNanometres(1000 * micrometres.applyAsLong(i))).toList());
   }
 
@@ -48,12 +48,12 @@ class FNumbersTest {
     assertThatThrownBy(() -> FNumbers.of(heights(11, i -> i))).isInstanceOf(IllegalArgumentException.class)
         .hasMessage("F-numbers need at least 12 readings on a line, but it has 11");
     List<Length> flat = Collections.nCopies(12, Length.ZERO);
-    assertThatThrownBy(() -> FNumbers.of(Profile.ofEqualSpacing(Length.ofMillimetres(305), flat)))
+    assertThatThrownBy(() -> FNumbers.of(HeightProfile.ofEqualSpacing(Length.ofMillimetres(305), flat)))
         .hasMessage("readings for F-numbers must be 304.8 mm or 300 mm apart, but the first two are 305 mm apart");
     List<ProfilePoint> uneven = IntStream.range(0, 12).mapToObj(i -> new ProfilePoint(
         Length.ofMillimetres(i == 7 ? 2101 : 300L * i), Length.ZERO)).toList();
-    assertThatThrownBy(() -> FNumbers.of(Profile.of(uneven))).hasMessageContaining("reading 8 is 301 mm from the one before");
-    assertThat(FNumbers.of(Profile.ofEqualSpacing(Length.parse("1 ft"), flat)).value()).hasToString("FF infinite, FL infinite");
+    assertThatThrownBy(() -> FNumbers.of(HeightProfile.of(uneven))).hasMessageContaining("reading 8 is 301 mm from the one before");
+    assertThat(FNumbers.of(HeightProfile.ofEqualSpacing(Length.parse("1 ft"), flat)).value()).hasToString("FF infinite, FL infinite");
   }
 
   /** 30 m² of FF 20 and 10 m² of FF 40: (600 + 400) / 40 = 25. */

@@ -43,11 +43,11 @@ class FreeMovementClassTest {
   void wrongReadingsAreRefused() {
     FreeMovementClass class1 = FreeMovementClass.named("FM1");
     List<Length> three = List.of(Length.ZERO, Length.ofMillimetres(1), Length.ZERO);
-    assertThat(class1.judgeFlatness(List.of(Profile.ofEqualSpacing(Length.ofMillimetres(300), three))).found())
+    assertThat(class1.judgeFlatness(List.of(HeightProfile.ofEqualSpacing(Length.ofMillimetres(300), three))).found())
         .isEqualTo("95 % keep within 2 mm");
-    assertThatThrownBy(() -> class1.judgeFlatness(List.of(Profile.ofEqualSpacing(Length.ofMillimetres(200), three))))
+    assertThatThrownBy(() -> class1.judgeFlatness(List.of(HeightProfile.ofEqualSpacing(Length.ofMillimetres(200), three))))
         .hasMessage("readings for TR34 must be 300 mm apart, but readings 1 and 2 are 200 mm apart; read again at that spacing");
-    assertThatThrownBy(() -> class1.judgeFlatness(List.of(Profile.ofEqualSpacing(Length.ofMillimetres(300), three.subList(0, 2)))))
+    assertThatThrownBy(() -> class1.judgeFlatness(List.of(HeightProfile.ofEqualSpacing(Length.ofMillimetres(300), three.subList(0, 2)))))
         .hasMessage("a line for TR34 needs at least 3 readings, but has 2");
     assertThatThrownBy(() -> class1.judgeFlatness(List.of())).hasMessageContaining("nothing to judge");
   }

@@ -22,12 +22,12 @@ class StraightedgePropertyTest {
   private static final long ROUNDING = 2;
 
   @Provide
-  Arbitrary<Profile> floors() {
+  Arbitrary<HeightProfile> floors() {
     return Arbitraries.randomValue(StraightedgePropertyTest::floor);
   }
 
   /** Bowls, humps, steps, waves and noise, at equal and unequal spacing, in whole millimetres or in nanometres. */
-  private static Profile floor(Random random) {
+  private static HeightProfile floor(Random random) {
     int n = 2 + random.nextInt(16);
     long unit = random.nextBoolean() ? 1_000_000 : 1;
     double bowl = (random.nextDouble() - 0.5) * (random.nextInt(3) - 1) * 1e-5;
@@ -40,16 +40,16 @@ class StraightedgePropertyTest {
       readings.add(new ProfilePoint(Length.ofNanometres(place), Length.ofNanometres(Math.round(height * 1e6) / unit * unit)));
       place += (random.nextBoolean() ? 300 : 20 + random.nextInt(600)) * 1_000_000L + (unit == 1 ? random.nextInt(1000) : 0);
     }
-    return Profile.of(readings);
+    return HeightProfile.of(readings);
   }
 
-  private static Length span(Profile profile, int share) {
+  private static Length span(HeightProfile profile, int share) {
     return Length.ofNanometres(Math.max(1, profile.length().toNanometres() / 100 * share));
   }
 
   /** Every pair of points, every point between: the rests of one placement, without a hull. */
   @Property(tries = 300)
-  void onePlacementAgreesWithTryingAllPairs(@ForAll("floors") Profile profile, @ForAll @IntRange(min = 5, max = 100) int share,
+  void onePlacementAgreesWithTryingAllPairs(@ForAll("floors") HeightProfile profile, @ForAll @IntRange(min = 5, max = 100) int share,
       @ForAll @IntRange(max = 100) int along) {
     Length span = span(profile, share);
     long room = profile.length().minus(span).toNanometres();
@@ -67,7 +67,7 @@ class StraightedgePropertyTest {
 
   /** Laid at 400 places: none beyond the greatest; and at the greatest found, laid there, it is there. */
   @Property(tries = 300)
-  void noPlacementGoesBeyondTheGreatest(@ForAll("floors") Profile profile, @ForAll @IntRange(min = 5, max = 100) int share) {
+  void noPlacementGoesBeyondTheGreatest(@ForAll("floors") HeightProfile profile, @ForAll @IntRange(min = 5, max = 100) int share) {
     Straightedge edge = Straightedge.of(span(profile, share));
     long room = profile.length().minus(edge.span()).toNanometres();
     Length worst = edge.greatest(profile, RestRule.WORST).gap();
@@ -91,7 +91,7 @@ class StraightedgePropertyTest {
 
   /** The greatest gap is there: laid where it says, or a few nanometres to a side, the edge shows it. */
   @Property(tries = 300)
-  void theGreatestIsReached(@ForAll("floors") Profile profile, @ForAll @IntRange(min = 5, max = 100) int share) {
+  void theGreatestIsReached(@ForAll("floors") HeightProfile profile, @ForAll @IntRange(min = 5, max = 100) int share) {
     Straightedge edge = Straightedge.of(span(profile, share));
     for (RestRule rule : RestRule.values()) {
       GreatestGap greatest = edge.greatest(profile, rule);
@@ -108,7 +108,7 @@ class StraightedgePropertyTest {
   }
 
   @Property(tries = 200)
-  void everyStepHolds(@ForAll("floors") Profile profile, @ForAll @IntRange(min = 5, max = 100) int share) {
+  void everyStepHolds(@ForAll("floors") HeightProfile profile, @ForAll @IntRange(min = 5, max = 100) int share) {
     for (RestRule rule : RestRule.values()) {
       assertStepsHold(Straightedge.of(span(profile, share)).calculate(profile, rule));
     }
@@ -116,7 +116,7 @@ class StraightedgePropertyTest {
 
   /** A whole number of nanometres of rise for each millimetre, so that tilted heights stay whole at whole millimetres. */
   @Property(tries = 200)
-  void tiltIsNoMatter(@ForAll("floors") Profile profile, @ForAll @LongRange(min = -50_000, max = 50_000) long rise,
+  void tiltIsNoMatter(@ForAll("floors") HeightProfile profile, @ForAll @LongRange(min = -50_000, max = 50_000) long rise,
       @ForAll @LongRange(min = -1_000_000_000, max = 1_000_000_000) long lift, @ForAll @IntRange(min = 5, max = 100) int share) {
     List<ProfilePoint> tilted = profile.readings().stream().map(reading -> new ProfilePoint(reading.place(),
         Length.ofNanometres(reading.height().toNanometres() + lift
@@ -124,12 +124,12 @@ class StraightedgePropertyTest {
     Assume.that(profile.readings().stream().allMatch(reading -> reading.place().toNanometres() % 1_000_000 == 0));
     Straightedge edge = Straightedge.of(span(profile, share));
     for (RestRule rule : RestRule.values()) {
-      assertClose(edge.greatest(Profile.of(tilted), rule).gap(), edge.greatest(profile, rule).gap());
+      assertClose(edge.greatest(HeightProfile.of(tilted), rule).gap(), edge.greatest(profile, rule).gap());
     }
   }
 
   @Property(tries = 200)
-  void mirroredFloorIsAsFlat(@ForAll("floors") Profile profile, @ForAll @IntRange(min = 5, max = 100) int share) {
+  void mirroredFloorIsAsFlat(@ForAll("floors") HeightProfile profile, @ForAll @IntRange(min = 5, max = 100) int share) {
     Straightedge edge = Straightedge.of(span(profile, share));
     assertThat(profile.mirrored().mirrored()).isEqualTo(profile);
     for (RestRule rule : RestRule.values()) {
@@ -143,7 +143,7 @@ class StraightedgePropertyTest {
    * see {@code StraightedgeTest}.
    */
   @Property(tries = 300)
-  void longerEdgeNeverShowsASmallerWorstGap(@ForAll("floors") Profile profile,
+  void longerEdgeNeverShowsASmallerWorstGap(@ForAll("floors") HeightProfile profile,
       @ForAll @IntRange(min = 5, max = 100) int one, @ForAll @IntRange(min = 5, max = 100) int other) {
     Length shorter = Straightedge.of(span(profile, Math.min(one, other))).greatest(profile, RestRule.WORST).gap();
     Length longer = Straightedge.of(span(profile, Math.max(one, other))).greatest(profile, RestRule.WORST).gap();
@@ -159,7 +159,7 @@ class StraightedgePropertyTest {
     private long worst;
     private long gravity;
 
-    Naive(Profile profile, long start, long span) {
+    Naive(HeightProfile profile, long start, long span) {
       List<long[]> points = new ArrayList<>();
       points.add(point(profile, start));
       profile.readings().stream().mapToLong(reading -> reading.place().toNanometres())
@@ -182,7 +182,7 @@ class StraightedgePropertyTest {
       }
     }
 
-    private static long[] point(Profile profile, long place) {
+    private static long[] point(HeightProfile profile, long place) {
       return new long[] {place, profile.heightAt(Length.ofNanometres(place)).toNanometres()};
     }
 

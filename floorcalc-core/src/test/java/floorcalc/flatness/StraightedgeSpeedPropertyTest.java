@@ -21,8 +21,8 @@ class StraightedgeSpeedPropertyTest {
 
   /** A floor and an edge for it. */
   record Laid(List<ProfilePoint> readings, long span) {
-    Profile profile() {
-      return Profile.of(readings);
+    HeightProfile profile() {
+      return HeightProfile.of(readings);
     }
   }
 
@@ -77,7 +77,7 @@ class StraightedgeSpeedPropertyTest {
   /** Gap, placement, contacts and low spot, to the last digit: of equal gaps both take the first. */
   @Property(tries = 8000)
   void fastIsTheSameAsSlow(@ForAll("laid") Laid laid) {
-    Profile profile = laid.profile();
+    HeightProfile profile = laid.profile();
     for (RestRule rule : RestRule.values()) {
       assertThat(new EdgeSearch(profile, laid.span()).find(rule)).as("%s", rule)
           .isEqualTo(new AllPlacements(profile, laid.span(), NOTHING).find(rule));
@@ -86,7 +86,7 @@ class StraightedgeSpeedPropertyTest {
 
   @Property(tries = 1000)
   void fastIsTheSameAsSlowWhereTheLimitDependsOnTheContacts(@ForAll("laid") Laid laid) {
-    Profile profile = laid.profile();
+    HeightProfile profile = laid.profile();
     for (RestRule rule : RestRule.values()) {
       assertThat(new EdgeSearch(profile, laid.span(), BY_DISTANCE).find(rule)).as("%s", rule)
           .isEqualTo(new AllPlacements(profile, laid.span(), BY_DISTANCE).find(rule));
@@ -96,15 +96,15 @@ class StraightedgeSpeedPropertyTest {
   /** An edge on equal blocks at its two ends: the reading farthest above or below it. */
   @Property(tries = 1000)
   void fastIsTheSameAsSlowOnEqualBlocks(@ForAll("laid") Laid laid) {
-    Profile profile = laid.profile();
-    assertThat(new OffsetSearch(profile, laid.span(), new Tally()).find())
+    HeightProfile profile = laid.profile();
+    assertThat(new OffsetSearch(profile, laid.span(), new StepCount()).find())
         .isEqualTo(new AllPlacements(profile, laid.span(), NOTHING).offsets());
   }
 
   /** Every window of its own: rests, those that gravity may choose, and whether it tips. */
   @Property(tries = 1000)
   void windowsAreThoseOfPlacementsOneByOne(@ForAll("laid") Laid laid) {
-    Profile profile = laid.profile();
+    HeightProfile profile = laid.profile();
     Straightedge edge = Straightedge.of(Length.ofNanometres(laid.span()));
     List<EdgePlacement> placements = edge.atReadings(profile);
     assertThat(placements).hasSize((int) laid.readings().stream().filter(reading ->

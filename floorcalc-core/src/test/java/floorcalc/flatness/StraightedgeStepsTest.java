@@ -30,13 +30,13 @@ class StraightedgeStepsTest {
     }
   }
 
-  private static Profile floor(Shape shape, int n) {
+  private static HeightProfile floor(Shape shape, int n) {
     Random random = new Random(n);
     List<Length> heights = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       heights.add(Length.ofNanometres(Math.round(shape.height(random, (double) i / n, i))));
     }
-    return Profile.ofEqualSpacing(Length.ofNanometres(10_000_001), heights);
+    return HeightProfile.ofEqualSpacing(Length.ofNanometres(10_000_001), heights);
   }
 
   /**
@@ -62,15 +62,15 @@ class StraightedgeStepsTest {
   }
 
   private static double offsetSteps(Shape shape, int n) {
-    Profile profile = floor(shape, n);
-    Tally tally = new Tally();
+    HeightProfile profile = floor(shape, n);
+    StepCount tally = new StepCount();
     new OffsetSearch(profile, profile.length().toNanometres() / 5, tally).find();
     return tally.steps();
   }
 
   private static double steps(Shape shape, RestRule rule, int n) {
-    Profile profile = floor(shape, n);
-    Tally tally = new Tally();
+    HeightProfile profile = floor(shape, n);
+    StepCount tally = new StepCount();
     new EdgeSearch(profile, profile.length().toNanometres() / 5, distance -> 0, tally).find(rule);
     return tally.steps();
   }

@@ -17,8 +17,8 @@ class StraightedgeTest {
     return Length.ofMillimetres(millimetres);
   }
 
-  private static Profile profile(String spacing, String... heights) {
-    return Profile.ofEqualSpacing(mm(spacing), List.of(heights).stream().map(Length::ofMillimetres).toList());
+  private static HeightProfile profile(String spacing, String... heights) {
+    return HeightProfile.ofEqualSpacing(mm(spacing), List.of(heights).stream().map(Length::ofMillimetres).toList());
   }
 
   /**
@@ -28,7 +28,7 @@ class StraightedgeTest {
   @ParameterizedTest
   @EnumSource(RestRule.class)
   void worstPlacementIsNotAtAReading(RestRule rule) {
-    Profile trough = profile("1000", "10", "0", "10");
+    HeightProfile trough = profile("1000", "10", "0", "10");
     Straightedge edge = Straightedge.of(mm("1200"));
     Calculated<GreatestGap> greatest = edge.calculate(trough, rule);
     assertThat(greatest.value().gap()).isEqualTo(mm("6"));
@@ -72,7 +72,7 @@ class StraightedgeTest {
    */
   @Test
   void aLongerEdgeUnderGravityMayShowLess() {
-    Profile slope = profile("200", "0", "-5", "-1", "-2", "-3", "-4", "-5");
+    HeightProfile slope = profile("200", "0", "-5", "-1", "-2", "-3", "-4", "-5");
     assertThat(Straightedge.of(mm("400")).greatest(slope, RestRule.GRAVITY).gap()).isEqualTo(mm("4.5"));
     Straightedge whole = Straightedge.of(mm("1200"));
     assertThat(whole.greatest(slope, RestRule.GRAVITY).gap()).isEqualTo(Length.ZERO);
@@ -101,7 +101,7 @@ class StraightedgeTest {
     long wide = 1_073_741_859;
     assertThat((double) (depth * wide) / wide).isGreaterThan(depth);
     long[][] readings = {{0, 0}, {400_000_000, -depth}, {1_000_000_001, 0}, {1_500_000_000, -depth}, {1_000_000_001 + wide, 0}};
-    Profile floor = Profile.of(Stream.of(readings)
+    HeightProfile floor = HeightProfile.of(Stream.of(readings)
         .map(reading -> new ProfilePoint(Length.ofNanometres(reading[0]), Length.ofNanometres(reading[1]))).toList());
     GreatestGap greatest = Straightedge.of(Length.ofNanometres(wide)).greatest(floor, rule);
     assertThat(greatest.gap()).isEqualTo(Length.ofNanometres(depth));
@@ -111,7 +111,7 @@ class StraightedgeTest {
 
   @Test
   void flatFloorHasNoGap() {
-    Profile flat = profile("300", "1", "2", "3", "4");
+    HeightProfile flat = profile("300", "1", "2", "3", "4");
     GreatestGap gap = Straightedge.of(mm("700")).greatest(flat, RestRule.WORST);
     assertThat(gap.gap()).isEqualTo(Length.ZERO);
     assertThat(gap.rest().lowSpot()).isEqualTo(gap.rest().left());
@@ -119,7 +119,7 @@ class StraightedgeTest {
 
   @Test
   void anEdgeThatDoesNotFitIsRefused() {
-    Profile floor = profile("300", "1", "2", "3");
+    HeightProfile floor = profile("300", "1", "2", "3");
     Straightedge edge = Straightedge.of(mm("601"));
     assertThat(edge.fits(floor)).isFalse();
     assertThat(edge.atReadings(floor)).isEmpty();
@@ -136,7 +136,7 @@ class StraightedgeTest {
   /** A hump of 6 mm in 2 m: 6 mm above a chord of 2 m, 3 mm above one of 1 m; an edge that rests on it shows nothing. */
   @Test
   void aChordIsNoStraightedge() {
-    Profile hump = profile("1000", "0", "6", "0");
+    HeightProfile hump = profile("1000", "0", "6", "0");
     assertThat(MidChord.of(hump, mm("2000")).value().highest().deviation()).isEqualTo(mm("6"));
     assertThat(MidChord.of(hump, mm("1000")).value().highest().deviation()).isEqualTo(mm("3"));
     assertStepsHold(MidChord.of(hump, mm("1000")));

@@ -23,7 +23,7 @@ class TiltReadingsTest {
     assertThat(readings.sums()).extracting(BigDecimal::intValueExact).containsExactly(0, 0, 2, 6, 4);
     assertThat(readings.levelled()).usingElementComparator(BigDecimal::compareTo).containsExactly(BigDecimal.ZERO, BigDecimal.valueOf(-1),
         BigDecimal.ZERO, BigDecimal.valueOf(3), BigDecimal.ZERO);
-    Calculated<Profile> profile = readings.profile();
+    Calculated<HeightProfile> profile = readings.profile();
     // 3 · 101.6 mm · 4.8481e-6 = 0.0014777 mm
     assertThat(profile.value().reading(3).height().toMillimetres()).isCloseTo(0.0014777, within(0.0000005));
     assertThat(profile.value().length()).isEqualTo(FOUR_INCHES.multipliedBy(4));

@@ -21,14 +21,14 @@ class ToleranceSetTest {
     return Length.ofMillimetres(millimetres);
   }
 
-  private static Profile profile(String spacing, String... heights) {
-    return Profile.ofEqualSpacing(mm(spacing), List.of(heights).stream().map(Length::ofMillimetres).toList());
+  private static HeightProfile profile(String spacing, String... heights) {
+    return HeightProfile.ofEqualSpacing(mm(spacing), List.of(heights).stream().map(Length::ofMillimetres).toList());
   }
 
   /** One metre of dip in a floor of 3 m, 1.5 mm deep, read each 100 mm: 3 m of level floor with readings 10 to 20 lower. */
-  private static Profile dip(String deepest) {
+  private static HeightProfile dip(String deepest) {
     long depth = mm(deepest).toNanometres();
-    return Profile.ofEqualSpacing(mm("100"), IntStream.rangeClosed(0, 30)
+    return HeightProfile.ofEqualSpacing(mm("100"), IntStream.rangeClosed(0, 30)
         .mapToObj(i -> Length.ofNanometres(-depth * Math.max(0, 5 - Math.abs(i - 15)) / 5)).toList());
   }
 
@@ -101,7 +101,7 @@ class ToleranceSetTest {
    */
   @Test
   void theRestFarthestBeyondItsOwnLimitDecides() {
-    Profile profile = profile("100", "0", "0", "-1", "-2", "-2.2", "-2", "-1", "0", "0", "-1", "-2", "-2.5", "-2.9",
+    HeightProfile profile = profile("100", "0", "0", "-1", "-2", "-2.2", "-2", "-1", "0", "0", "-1", "-2", "-2.5", "-2.9",
         "-2.9", "-2.5", "-2", "-1", "0", "0");
     Calculated<List<SpanCheck>> judged = ToleranceSet.named("DIN 18202 line 4").judge(profile, RestRule.WORST);
     SpanCheck check = judged.value().get(0);
@@ -116,7 +116,7 @@ class ToleranceSetTest {
   /** A hump of 6 mm: an edge resting on it shows no gap beyond its slopes, but on blocks at its ends it is 6 mm off. */
   @Test
   void anEdgeOnEqualBlocksSeesHumpsToo() {
-    Profile hump = profile("1000", "0", "6", "0");
+    HeightProfile hump = profile("1000", "0", "6", "0");
     assertThat(Straightedge.of(mm("2000")).greatest(hump, RestRule.WORST).gap()).isEqualTo(Length.ZERO);
     Calculated<List<SpanCheck>> judged = ToleranceSet.named("NHBC 9.1.5").judge(hump, RestRule.WORST);
     assertThat(judged.value().get(0).found()).contains(mm("6"));
@@ -133,7 +133,7 @@ class ToleranceSetTest {
   void aShareOfThePlacements() {
     List<Length> heights = new ArrayList<>(IntStream.range(0, 20).mapToObj(i -> Length.ZERO).toList());
     heights.set(9, mm("-4"));
-    Profile profile = Profile.ofEqualSpacing(mm("100"), heights);
+    HeightProfile profile = HeightProfile.ofEqualSpacing(mm("100"), heights);
     assertThat(Straightedge.of(mm("1000")).atReadings(profile)).hasSize(10);
     ToleranceSet most = ToleranceSet.of("own", "a test", List.of(new SpanLimit(mm("1000"), mm("3"), 10, Source.GIVEN),
         new SpanLimit(mm("1000"), mm("3"), 11, Source.GIVEN)));

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import floorcalc.flatness.EdgeMethod;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.ProfilePoint;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.SpanLimit;
@@ -128,7 +128,7 @@ class SubfloorPreparationPropertyTest {
       for (int i = 0; i < line.size(); i++) {
         points.add(new ProfilePoint(Length.ofNanometres(Math.round(line.at()[i])), levels.spots().get(line.nodes()[i]).height()));
       }
-      Profile profile = Profile.of(points);
+      HeightProfile profile = HeightProfile.of(points);
       for (SpanLimit limit : set.limits()) {
         Straightedge edge = Straightedge.of(limit.span());
         if (line.isJudgedBy(limit.span().toNanometres()) && edge.fits(profile)) {
@@ -154,7 +154,7 @@ class SubfloorPreparationPropertyTest {
             points.add(new ProfilePoint(Length.ofNanometres(Math.round(line.at()[i])),
                 levels.spots().get(line.nodes()[i]).height()));
           }
-          Profile profile = Profile.of(points);
+          HeightProfile profile = HeightProfile.of(points);
           Length edge = Length.ofMillimetres(span).min(profile.length());
           Length gap = Straightedge.of(edge).greatest(profile, RestRule.WORST).gap();
           greatest = greatest == null ? gap : greatest.max(gap);

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import floorcalc.flatness.ChordDeviation;
 import floorcalc.flatness.FNumbers;
 import floorcalc.flatness.FreeMovementClass;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.MidChord;
-import floorcalc.flatness.Profile;
 import floorcalc.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,20 +36,20 @@ class TiltedFloorPropertyTest {
     return heights;
   }
 
-  private static Profile tilted(List<Length> heights, long lift, long rise) {
+  private static HeightProfile tilted(List<Length> heights, long lift, long rise) {
     List<Length> tilted = new ArrayList<>();
     for (int i = 0; i < heights.size(); i++) {
       tilted.add(Length.ofNanometres(heights.get(i).toNanometres() + lift + rise * i));
     }
-    return Profile.ofEqualSpacing(SPACING, tilted);
+    return HeightProfile.ofEqualSpacing(SPACING, tilted);
   }
 
   /** FF, the bends of TR34 and the deviations from chords are those of the floor that lies level. */
   @Property(tries = 200)
   void aPlaneIsNoMatter(@ForAll("heights") List<Length> heights, @ForAll @LongRange(min = -1_000_000_000, max = 1_000_000_000) long lift,
       @ForAll @LongRange(min = -9_000_000, max = 9_000_000) long rise) {
-    Profile level = tilted(heights, 0, 0);
-    Profile tilted = tilted(heights, lift, rise);
+    HeightProfile level = tilted(heights, 0, 0);
+    HeightProfile tilted = tilted(heights, lift, rise);
     assertThat(FNumbers.of(tilted).value().flatness()).isEqualTo(FNumbers.of(level).value().flatness());
     FreeMovementClass any = FreeMovementClass.named("FM2");
     assertThat(any.judgeFlatness(List.of(tilted))).isEqualTo(any.judgeFlatness(List.of(level)));
@@ -62,8 +62,8 @@ class TiltedFloorPropertyTest {
   /** From the other end q is the same backwards and z has the other sign: FF, FL and deviations stay. */
   @Property(tries = 200)
   void mirroredIsTheSame(@ForAll("heights") List<Length> heights) {
-    Profile floor = tilted(heights, 0, 0);
-    Profile mirrored = floor.mirrored();
+    HeightProfile floor = tilted(heights, 0, 0);
+    HeightProfile mirrored = floor.mirrored();
     FNumbers one = FNumbers.of(floor).value();
     FNumbers other = FNumbers.of(mirrored).value();
     assertThat(other.flatness().value()).isCloseTo(one.flatness().value(), within(1e-6));
@@ -71,7 +71,7 @@ class TiltedFloorPropertyTest {
     assertThat(deviations(mirrored)).containsExactlyInAnyOrderElementsOf(deviations(floor));
   }
 
-  private static List<Length> deviations(Profile profile) {
+  private static List<Length> deviations(HeightProfile profile) {
     return MidChord.of(profile, Length.ofMillimetres(1200)).value().deviations().stream().map(ChordDeviation::deviation).toList();
   }
 }

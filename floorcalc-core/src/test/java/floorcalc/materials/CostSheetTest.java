@@ -10,6 +10,7 @@ import floorcalc.boards.PackContent;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.measure.Price;
+import floorcalc.measure.UnitPrice;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import java.math.BigDecimal;

@@ -32,13 +32,13 @@ class TransitionsPropertyTest {
   }
 
   @Provide
-  Arbitrary<LevelSet> sets() {
-    return Arbitraries.of(LevelSet.all());
+  Arbitrary<LevelChangeSet> sets() {
+    return Arbitraries.of(LevelChangeSet.all());
   }
 
   /** Seen from the other side the same profile lies there, falling the other way. */
   @Property
-  void mirror(@ForAll("stacks") HeightStack here, @ForAll("stacks") HeightStack beyond, @ForAll("sets") LevelSet set) {
+  void mirror(@ForAll("stacks") HeightStack here, @ForAll("stacks") HeightStack beyond, @ForAll("sets") LevelChangeSet set) {
     HeightDifference there = HeightDifference.between(here, beyond).value();
     HeightDifference back = HeightDifference.between(beyond, here).value();
     assertThat(back).isEqualTo(there.fromBeyond());
@@ -68,10 +68,10 @@ class TransitionsPropertyTest {
   /** A larger difference never asks for less: runs do not get shorter where they are asked for at one slope or a gentler one. */
   @Property
   void moreNeverNeedsLess(@ForAll @LongRange(max = 300_000_000) long less, @ForAll @LongRange(max = 300_000_000) long more,
-      @ForAll("sets") LevelSet set) {
+      @ForAll("sets") LevelChangeSet set) {
     Assume.that(less <= more);
-    LevelVerdict small = set.judge(new HeightDifference(Length.ofNanometres(less))).value();
-    LevelVerdict large = set.judge(new HeightDifference(Length.ofNanometres(-more))).value();
+    LevelChangeVerdict small = set.judge(new HeightDifference(Length.ofNanometres(less))).value();
+    LevelChangeVerdict large = set.judge(new HeightDifference(Length.ofNanometres(-more))).value();
     assertThat(small.treatment()).isLessThanOrEqualTo(large.treatment());
     if (small.run().isPresent() && large.run().isPresent()) {
       assertThat(small.run().get()).isLessThanOrEqualTo(large.run().get());

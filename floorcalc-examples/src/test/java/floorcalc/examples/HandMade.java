@@ -3,6 +3,7 @@ package floorcalc.examples;
 import floorcalc.boards.BoardGoods;
 import floorcalc.examples.job.JobFile;
 import floorcalc.examples.job.Tape;
+import floorcalc.materials.OrderLine;
 import floorcalc.materials.WasteLedger;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
@@ -17,7 +18,6 @@ import floorcalc.plan.Cut;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.LaidPiece;
-import floorcalc.plan.MaterialLine;
 import floorcalc.plan.OpenedBoard;
 import floorcalc.plan.Order;
 import floorcalc.plan.PieceKind;
@@ -78,7 +78,7 @@ public final class HandMade {
         new Order(3, 2, 1, 1, 6),
         new WasteLedger(board.multipliedBy(6), board.multipliedBy(2), Area.ZERO, Area.ZERO, board, Area.ZERO, board,
             board.multipliedBy(2)),
-        List.of(new MaterialLine("boards", "3 boards", new BigDecimal("1E+1"), "pack", List.of(step))),
+        List.of(OrderLine.of("boards", "3 boards", new BigDecimal("1E+1"), "pack", List.of(step))),
         List.of(new Profile("T", Point.ofMillimetres(0, 0), Point.ofMillimetres(826, 0), mm("826"), "door D1")),
         List.of(Check.of("narrowest-row", "narrowest row", "95 mm", "at least 70 mm", Outcome.MET, BOOK),
             Check.of("shortest-piece", "end piece", "100 mm", "at least 300 mm", Outcome.NOT_MET, Source.COMMON_PRACTICE),

@@ -1,7 +1,7 @@
 package floorcalc.bench;
 
 import floorcalc.flatness.GreatestGap;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.Straightedge;
 import floorcalc.measure.Length;
@@ -41,7 +41,7 @@ public class StraightedgeBenchmark {
   @Param({"WORST", "GRAVITY"})
   public RestRule rest;
 
-  private Profile floor;
+  private HeightProfile floor;
   private Straightedge edge;
 
   /** Makes a floor, level within a millimetre but for one dip of 20 mm at its hundredth reading, and the edge. */
@@ -54,7 +54,7 @@ public class StraightedgeBenchmark {
       heights.add(Length.ofNanometres(nanometres));
     }
     // A line of 100 000 readings 0.3 mm apart is 30 m long: spans end at 100 m.
-    floor = Profile.ofEqualSpacing(Length.ofNanometres(SPACING * 1000L), heights);
+    floor = HeightProfile.ofEqualSpacing(Length.ofNanometres(SPACING * 1000L), heights);
     edge = Straightedge.of(Length.ofNanometres(floor.length().toNanometres() / SHARE));
   }
 

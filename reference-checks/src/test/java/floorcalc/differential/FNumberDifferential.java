@@ -2,7 +2,7 @@ package floorcalc.differential;
 
 import floorcalc.flatness.FNumber;
 import floorcalc.flatness.FNumbers;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +43,7 @@ final class FNumberDifferential extends Comparison {
         heights.add(Length.ofNanometres(Math.round(1e6 * (slope * i + random.nextDouble(-4, 4)))));
       }
       Length spacing = random.nextBoolean() ? Length.ofMillimetres(300) : Length.ofInches(12, 0, 1);
-      FNumbers numbers = FNumbers.of(Profile.ofEqualSpacing(spacing, heights)).value();
+      FNumbers numbers = FNumbers.of(HeightProfile.ofEqualSpacing(spacing, heights)).value();
       DescriptiveStatistics q = new DescriptiveStatistics();
       DescriptiveStatistics z = new DescriptiveStatistics();
       for (int i = 2; i < n; i++) {

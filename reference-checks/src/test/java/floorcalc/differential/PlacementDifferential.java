@@ -2,7 +2,7 @@ package floorcalc.differential;
 
 import floorcalc.flatness.EdgePlacement;
 import floorcalc.flatness.GreatestGap;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.Straightedge;
 import floorcalc.measure.Length;
@@ -48,7 +48,7 @@ final class PlacementDifferential extends Comparison {
       }
       long length = places[n - 1];
       long span = random.nextLong(200 * MILLIMETRE, Math.min(length, 3000 * MILLIMETRE) + 1);
-      Profile profile = StraightedgeDifferential.profile(places, heights);
+      HeightProfile profile = StraightedgeDifferential.profile(places, heights);
       Straightedge edge = Straightedge.of(Length.ofNanometres(span));
       PlainStraightedge plain = new PlainStraightedge(places, heights, span);
       worst.nextCase();

@@ -2,12 +2,12 @@ package floorcalc.differential;
 
 import floorcalc.differential.BarsProgram.Bar;
 import floorcalc.measure.Length;
-import floorcalc.materials.CoveredRoom;
-import floorcalc.materials.RollGoods;
-import floorcalc.materials.RollOrder;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Wkt;
+import floorcalc.underlay.CoveredRoom;
+import floorcalc.underlay.RollGoods;
+import floorcalc.underlay.RollOrder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,7 +1,7 @@
 package floorcalc.differential;
 
 import floorcalc.flatness.GreatestGap;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.ProfilePoint;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.Straightedge;
@@ -60,12 +60,12 @@ final class StraightedgeDifferential extends Comparison {
     }
   }
 
-  static Profile profile(long[] places, long[] heights) {
+  static HeightProfile profile(long[] places, long[] heights) {
     List<ProfilePoint> readings = new ArrayList<>();
     for (int i = 0; i < places.length; i++) {
       readings.add(new ProfilePoint(Length.ofNanometres(places[i]), Length.ofNanometres(heights[i])));
     }
-    return Profile.of(readings);
+    return HeightProfile.of(readings);
   }
 
   /** A fault that is often made: the edge is only laid from reading to reading. */

@@ -2,6 +2,7 @@ package floorcalc.examples.embedding;
 
 import floorcalc.audit.PlanAudit;
 import floorcalc.boards.BoardGoods;
+import floorcalc.materials.OrderLine;
 import floorcalc.materials.WasteLedger;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
@@ -14,7 +15,6 @@ import floorcalc.plan.Cut;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.LaidPiece;
-import floorcalc.plan.MaterialLine;
 import floorcalc.plan.OpenedBoard;
 import floorcalc.plan.Order;
 import floorcalc.plan.PieceKind;
@@ -68,7 +68,7 @@ public final class AuditOfAHandMadePlan {
         board.minus(laid).minus(dust), board, board.multipliedBy(4));
     return new FloorPlan("Cupboard", List.of(bay),
         List.of(new OpenedBoard(1, Length.ofMillimetres(2200), "cupboard-1.1")), new Order(1, 1, 1, 1, 6), ledger,
-        List.of(new MaterialLine("boards", "1 board", BigDecimal.ONE, "pack", List.of())), List.of(), List.of(),
+        List.of(OrderLine.of("boards", "1 board", BigDecimal.ONE, "pack", List.of())), List.of(), List.of(),
         List.of(), List.of(), List.of(), List.of());
   }
 

@@ -2,8 +2,8 @@ package floorcalc.examples.explain;
 
 import floorcalc.materials.CostSheet;
 import floorcalc.materials.OrderLine;
-import floorcalc.materials.UnitPrice;
 import floorcalc.measure.Price;
+import floorcalc.measure.UnitPrice;
 import floorcalc.working.Calculated;
 import floorcalc.working.Step;
 import java.io.PrintStream;

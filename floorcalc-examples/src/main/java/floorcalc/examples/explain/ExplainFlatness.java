@@ -5,8 +5,8 @@ import floorcalc.examples.readings.ReadingFile;
 import floorcalc.flatness.EdgeMethod;
 import floorcalc.flatness.FNumbers;
 import floorcalc.flatness.GreatestGap;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.MidChord;
-import floorcalc.flatness.Profile;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.SpanCheck;
 import floorcalc.flatness.SpanLimit;
@@ -48,14 +48,14 @@ final class ExplainFlatness extends Explaining {
   }
 
   /** What was found along a line. */
-  private record Found(List<SpanCheck> checks, List<Length> unjudged, Profile profile, Tape tape, List<MidChord> chords,
+  private record Found(List<SpanCheck> checks, List<Length> unjudged, HeightProfile profile, Tape tape, List<MidChord> chords,
       Optional<FNumbers> numbers, String whyNoNumbers) {}
 
   @Override
   Calculated<Found> calculate() {
     ToleranceSet tolerances = ToleranceSet.named(set);
     ReadingFile.Line line = ReadingInput.read(file, ReadingFile::line);
-    Profile profile = line.profile();
+    HeightProfile profile = line.profile();
     List<Step> steps = new ArrayList<>();
     Set<Finding> findings = new LinkedHashSet<>(profile.doubts());
     List<SpanCheck> checks = new ArrayList<>();
@@ -101,7 +101,7 @@ final class ExplainFlatness extends Explaining {
     return limits.isEmpty() ? Optional.empty() : Optional.of(ToleranceSet.of(tolerances.name(), tolerances.floor(), limits));
   }
 
-  private static Calculated<List<MidChord>> chords(Profile profile, List<SpanCheck> checks, List<Length> unjudged) {
+  private static Calculated<List<MidChord>> chords(HeightProfile profile, List<SpanCheck> checks, List<Length> unjudged) {
     Set<Length> lengths = new LinkedHashSet<>();
     checks.forEach(check -> lengths.add(check.span()));
     lengths.addAll(unjudged);
@@ -160,7 +160,7 @@ final class ExplainFlatness extends Explaining {
   }
 
   /** What the edge shows when nobody rocks it. */
-  private static Optional<String> alone(Profile profile, Length span) {
+  private static Optional<String> alone(HeightProfile profile, Length span) {
     Straightedge edge = Straightedge.of(span);
     return edge.fits(profile) ? Optional.of("left to itself: " + edge.greatest(profile, RestRule.GRAVITY).rest()) : Optional.empty();
   }

@@ -1,16 +1,16 @@
 package floorcalc.examples.explain;
 
-import floorcalc.materials.BarGoods;
-import floorcalc.materials.BarGoods.InsideCorners;
-import floorcalc.materials.BarOrder;
-import floorcalc.materials.TrimEnd;
-import floorcalc.materials.TrimOpening;
-import floorcalc.materials.TrimRun;
-import floorcalc.materials.TrimRuns;
 import floorcalc.measure.Length;
 import floorcalc.outline.Outline;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleValue;
+import floorcalc.trims.BarGoods;
+import floorcalc.trims.BarGoods.InsideCorners;
+import floorcalc.trims.BarOrder;
+import floorcalc.trims.TrimEnd;
+import floorcalc.trims.TrimOpening;
+import floorcalc.trims.TrimRun;
+import floorcalc.trims.TrimRuns;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Source;

@@ -6,7 +6,7 @@ import floorcalc.transitions.EdgeType;
 import floorcalc.transitions.HeightDifference;
 import floorcalc.transitions.HeightStack;
 import floorcalc.transitions.Layer;
-import floorcalc.transitions.LevelSet;
+import floorcalc.transitions.LevelChangeSet;
 import floorcalc.transitions.ProfileChoice;
 import floorcalc.transitions.ProfileLine;
 import floorcalc.transitions.ProfilePiece;
@@ -81,7 +81,7 @@ final class ExplainTransition extends Explaining {
       steps.addAll(stacks.steps());
       difference = stacks.value();
     }
-    Calculated<ProfileChoice> choice = ProfileChoice.of(edge, difference, LevelSet.named(set));
+    Calculated<ProfileChoice> choice = ProfileChoice.of(edge, difference, LevelChangeSet.named(set));
     steps.addAll(choice.steps());
     List<Finding> findings = new ArrayList<>(choice.findings());
     if (along == null) {

@@ -1,12 +1,12 @@
 package floorcalc.examples.explain;
 
-import floorcalc.materials.CoveredRoom;
-import floorcalc.materials.Lap;
-import floorcalc.materials.RollGoods;
-import floorcalc.materials.RollOrder;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.rows.FloorPart;
+import floorcalc.underlay.CoveredRoom;
+import floorcalc.underlay.Lap;
+import floorcalc.underlay.RollGoods;
+import floorcalc.underlay.RollOrder;
 import floorcalc.working.Calculated;
 import java.io.PrintStream;
 import java.util.List;

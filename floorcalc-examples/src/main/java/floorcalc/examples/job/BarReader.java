@@ -1,12 +1,12 @@
 package floorcalc.examples.job;
 
-import floorcalc.materials.BarGoods;
-import floorcalc.materials.BarGoods.AtVoids;
-import floorcalc.materials.BarGoods.InsideCorners;
-import floorcalc.materials.BarGoods.LongRuns;
-import floorcalc.materials.BarGoods.OpenEnds;
-import floorcalc.materials.UnitPrice;
 import floorcalc.measure.Length;
+import floorcalc.measure.UnitPrice;
+import floorcalc.trims.BarGoods;
+import floorcalc.trims.BarGoods.AtVoids;
+import floorcalc.trims.BarGoods.InsideCorners;
+import floorcalc.trims.BarGoods.LongRuns;
+import floorcalc.trims.BarGoods.OpenEnds;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

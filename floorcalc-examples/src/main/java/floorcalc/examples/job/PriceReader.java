@@ -1,8 +1,8 @@
 package floorcalc.examples.job;
 
-import floorcalc.materials.UnitPrice;
 import floorcalc.measure.Mass;
 import floorcalc.measure.Price;
+import floorcalc.measure.UnitPrice;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;

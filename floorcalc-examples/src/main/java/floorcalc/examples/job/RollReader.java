@@ -1,9 +1,9 @@
 package floorcalc.examples.job;
 
-import floorcalc.materials.Lap;
-import floorcalc.materials.RollGoods;
-import floorcalc.materials.UnitPrice;
 import floorcalc.measure.Length;
+import floorcalc.measure.UnitPrice;
+import floorcalc.underlay.Lap;
+import floorcalc.underlay.RollGoods;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -2,13 +2,13 @@ package floorcalc.examples.job;
 
 import floorcalc.bays.ExpansionBreak;
 import floorcalc.bays.Opening;
-import floorcalc.materials.RoomUse;
 import floorcalc.outline.survey.Survey;
 import floorcalc.plan.Door;
 import floorcalc.plan.Pipe;
 import floorcalc.plan.Room;
 import floorcalc.plan.Subfloor;
 import floorcalc.site.SiteReadings;
+import floorcalc.underlay.RoomUse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

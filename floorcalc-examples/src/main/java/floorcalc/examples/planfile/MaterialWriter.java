@@ -1,8 +1,8 @@
 package floorcalc.examples.planfile;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import floorcalc.materials.OrderLine;
 import floorcalc.plan.FloorPlan;
-import floorcalc.plan.MaterialLine;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
 import java.io.IOException;
@@ -23,7 +23,7 @@ final class MaterialWriter {
   void materials(FloorPlan plan) throws IOException {
     json.writeArrayFieldStart("materials");
     boolean first = true;
-    for (MaterialLine line : plan.materials()) {
+    for (OrderLine line : plan.materials()) {
       List<Step> working = new ArrayList<>(line.working());
       if (first) {
         plan.working().stream().flatMap(worked -> worked.steps().stream())
@@ -35,7 +35,7 @@ final class MaterialWriter {
     json.writeEndArray();
   }
 
-  private void line(MaterialLine line, List<Step> working) throws IOException {
+  private void line(OrderLine line, List<Step> working) throws IOException {
     json.writeStartObject();
     json.writeStringField("item", line.item());
     json.writeStringField("net", line.net());

@@ -2,7 +2,7 @@ package floorcalc.examples.readings;
 
 import floorcalc.examples.job.Shown;
 import floorcalc.examples.job.Tape;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.ProfilePoint;
 import floorcalc.levels.LevelFault;
 import floorcalc.levels.Levels;
@@ -41,7 +41,7 @@ public final class ReadingFile {
    * @param profile the line, not null
    * @param tape in which units it was measured, not null
    */
-  public record Line(Profile profile, Tape tape) {}
+  public record Line(HeightProfile profile, Tape tape) {}
 
   /**
    * Heights at places of a room.
@@ -67,7 +67,7 @@ public final class ReadingFile {
           + (file.readings.isEmpty() ? "is none" : "is 1"));
     }
     file.mistakes.check();
-    return new Line(Profile.of(file.readings.stream().map(r -> new ProfilePoint(r.values().get(0), r.values().get(1))).toList()),
+    return new Line(HeightProfile.of(file.readings.stream().map(r -> new ProfilePoint(r.values().get(0), r.values().get(1))).toList()),
         file.tape());
   }
 

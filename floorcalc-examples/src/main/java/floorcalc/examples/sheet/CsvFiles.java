@@ -1,10 +1,11 @@
 package floorcalc.examples.sheet;
 
+import floorcalc.materials.OrderLine;
 import floorcalc.measure.Length;
+import floorcalc.measure.Price;
 import floorcalc.outline.Point;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.LaidPiece;
-import floorcalc.plan.MaterialLine;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -76,11 +77,12 @@ public final class CsvFiles {
    */
   public static byte[] order(FloorPlan plan) {
     return table(List.of("item", "net", "quantity", "unit", "price_of_one", "price", "currency", "working"), printer -> {
-      for (MaterialLine line : plan.materials()) {
-        Optional<LinePrice> price = LinePrice.of(line);
+      for (OrderLine line : plan.materials()) {
+        Optional<Price> price = line.price();
         printer.printRecord(text(line.item()), text(line.net()), line.quantity().toPlainString(), text(line.unit()),
-            price.map(LinePrice::each).orElse(""), price.map(found -> found.all().amount().toPlainString()).orElse(""),
-            price.map(found -> found.all().currency()).orElse(""), text(LinePrice.words(line.working())));
+            line.unitPrice().map(each -> each.price().toString()).orElse(""),
+            price.map(all -> all.amount().toPlainString()).orElse(""), price.map(Price::currency).orElse(""),
+            text(WorkingWords.of(line.working())));
       }
     });
   }

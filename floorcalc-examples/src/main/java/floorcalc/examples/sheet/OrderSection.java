@@ -2,11 +2,11 @@ package floorcalc.examples.sheet;
 
 import floorcalc.boards.BoardGoods;
 import floorcalc.materials.CostSheet;
+import floorcalc.materials.OrderLine;
 import floorcalc.materials.WasteLedger;
 import floorcalc.measure.Area;
 import floorcalc.measure.Price;
 import floorcalc.plan.FloorPlan;
-import floorcalc.plan.MaterialLine;
 import floorcalc.working.Step;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -31,10 +31,10 @@ final class OrderSection {
     html.line("<section class=\"keep\" aria-labelledby=\"s-order\">").line("<h2 id=\"s-order\">Order</h2>").line("<table>")
         .line("<caption>What to order</caption>").heads(List.of("Item", "Floor takes", "Order", "Price"));
     html.line("<tbody>");
-    for (MaterialLine line : plan.materials()) {
+    for (OrderLine line : plan.materials()) {
       html.raw("<tr>").element("th scope=\"row\"", line.item()).element("td", line.net())
           .element("td", OrderWords.of(line))
-          .element("td class=\"num\"", LinePrice.of(line).map(price -> CostSheet.rounded(price.all()).toString()).orElse("")).line("</tr>");
+          .element("td class=\"num\"", line.price().map(price -> CostSheet.rounded(price).toString()).orElse("")).line("</tr>");
     }
     html.line("</tbody>").line("</table>");
     results("total-price", "All that is priced: ");

@@ -1,6 +1,6 @@
 package floorcalc.examples.sheet;
 
-import floorcalc.plan.MaterialLine;
+import floorcalc.materials.OrderLine;
 import java.math.BigDecimal;
 import java.util.Set;
 
@@ -11,7 +11,7 @@ final class OrderWords {
   private OrderWords() {
   }
 
-  static String of(MaterialLine line) {
+  static String of(OrderLine line) {
     String first = line.unit().split(" ", 2)[0];
     boolean isOne = line.quantity().compareTo(BigDecimal.ONE) == 0;
     String unit = COUNTED.contains(first) && !isOne ? first + "s" + line.unit().substring(first.length()) : line.unit();

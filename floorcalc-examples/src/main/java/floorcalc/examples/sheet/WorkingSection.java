@@ -1,8 +1,8 @@
 package floorcalc.examples.sheet;
 
+import floorcalc.materials.OrderLine;
 import floorcalc.measure.Area;
 import floorcalc.plan.FloorPlan;
-import floorcalc.plan.MaterialLine;
 import floorcalc.working.Standing;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
@@ -33,7 +33,7 @@ final class WorkingSection {
       part(worked.about(), worked.steps());
       shown.addAll(worked.steps());
     }
-    for (MaterialLine line : plan.materials()) {
+    for (OrderLine line : plan.materials()) {
       part("order: " + line.item(), line.working().stream().filter(step -> !shown.contains(step)).toList());
     }
     html.line("</details>").line("</section>");

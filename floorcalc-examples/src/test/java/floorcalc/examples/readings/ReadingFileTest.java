@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import floorcalc.examples.job.Mistake;
 import floorcalc.examples.job.Tape;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.ProfilePoint;
 import floorcalc.levels.SpotLevel;
 import floorcalc.measure.Length;
@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ReadingFileTest {
-  private static Profile line(String... lines) {
+  private static HeightProfile line(String... lines) {
     return ReadingFile.line(bytes(lines)).profile();
   }
 

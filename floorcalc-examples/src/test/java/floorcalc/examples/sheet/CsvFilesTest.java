@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.examples.Demo;
 import floorcalc.examples.HandMade;
+import floorcalc.materials.OrderLine;
 import floorcalc.plan.FloorPlan;
-import floorcalc.plan.MaterialLine;
 import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
@@ -78,7 +78,7 @@ class CsvFilesTest {
   void orderThatStartsWithAFormulaOrHoldsQuotesAndLineBreaks() throws IOException {
     FloorPlan plan = HandMade.plan("Hall", "Hall");
     FloorPlan odd = new FloorPlan(plan.title(), plan.bays(), plan.boards(), plan.order(), plan.ledger(),
-        List.of(new MaterialLine("=HYPERLINK(\"x\")", "a \"b\", c\nd", BigDecimal.ONE, "\tpack", List.of())),
+        List.of(OrderLine.of("=HYPERLINK(\"x\")", "a \"b\", c\nd", BigDecimal.ONE, "\tpack", List.of())),
         plan.profiles(), plan.checks(), plan.compromises(), plan.findings(), plan.cautions(), plan.working());
     CSVRecord line = read(CsvFiles.order(odd)).get(0);
     assertThat(line.get("item")).isEqualTo("'=HYPERLINK(\"x\")");

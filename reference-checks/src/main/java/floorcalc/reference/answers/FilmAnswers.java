@@ -1,11 +1,11 @@
 package floorcalc.reference.answers;
 
-import floorcalc.materials.FilmLimits;
-import floorcalc.materials.Lap;
-import floorcalc.materials.VapourClass;
 import floorcalc.measure.Length;
 import floorcalc.reference.check.Answer;
 import floorcalc.reference.check.Question;
+import floorcalc.underlay.FilmLimits;
+import floorcalc.underlay.Lap;
+import floorcalc.underlay.VapourClass;
 import java.math.BigDecimal;
 import java.util.Map;
 

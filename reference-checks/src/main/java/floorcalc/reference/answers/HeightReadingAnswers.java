@@ -1,7 +1,7 @@
 package floorcalc.reference.answers;
 
 import floorcalc.flatness.FNumbers;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.TiltReadings;
 import floorcalc.measure.Length;
 import floorcalc.reference.check.Answer;
@@ -12,12 +12,12 @@ import java.util.Collections;
 /** Which readings are enough, and tilts turned into heights. */
 final class HeightReadingAnswers {
   void addTo(Answers answers) {
-    answers.add("readings-for-f-numbers", HeightReadingAnswers::accepted, FNumbers.class, Profile.class);
+    answers.add("readings-for-f-numbers", HeightReadingAnswers::accepted, FNumbers.class, HeightProfile.class);
     answers.add("heights-from-tilts", HeightReadingAnswers::heights, TiltReadings.class);
   }
 
   private static Answer accepted(Question question) {
-    Profile level = SlabAnswers.spaced(question.text("spacing"), Collections.nCopies(question.count("readings"), "0 mm"));
+    HeightProfile level = SlabAnswers.spaced(question.text("spacing"), Collections.nCopies(question.count("readings"), "0 mm"));
     try {
       FNumbers numbers = FNumbers.of(level).value();
       return Answer.of("accepted", "yes").with("curvatures", Integer.toString(numbers.curvatures().size()))
@@ -29,7 +29,7 @@ final class HeightReadingAnswers {
 
   private static Answer heights(Question question) {
     TiltReadings readings = TiltReadings.of(Length.parse(question.text("step")), question.list("tilts").stream().map(BigDecimal::new).toList());
-    Profile profile = readings.profile().value();
+    HeightProfile profile = readings.profile().value();
     Answer answer = Answer.of("length", profile.length().toMillimetreString());
     for (int i = 0; i < profile.size(); i++) {
       answer = answer.with("sum" + i, readings.sums().get(i)).with("levelled" + i, readings.levelled().get(i))

@@ -1,12 +1,6 @@
 package floorcalc.reference.answers;
 
 import floorcalc.bays.RectanglePartition;
-import floorcalc.materials.BarGoods;
-import floorcalc.materials.CoveredRoom;
-import floorcalc.materials.Lap;
-import floorcalc.materials.RollGoods;
-import floorcalc.materials.RollOrder;
-import floorcalc.materials.TrimRuns;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
@@ -18,6 +12,12 @@ import floorcalc.outline.Ring;
 import floorcalc.outline.Wkt;
 import floorcalc.reference.check.Answer;
 import floorcalc.reference.check.Question;
+import floorcalc.trims.BarGoods;
+import floorcalc.trims.TrimRuns;
+import floorcalc.underlay.CoveredRoom;
+import floorcalc.underlay.Lap;
+import floorcalc.underlay.RollGoods;
+import floorcalc.underlay.RollOrder;
 import floorcalc.working.Calculated;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

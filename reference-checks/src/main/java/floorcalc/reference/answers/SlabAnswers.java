@@ -5,8 +5,8 @@ import floorcalc.flatness.EdgeRest;
 import floorcalc.flatness.FNumber;
 import floorcalc.flatness.FNumbers;
 import floorcalc.flatness.FreeMovementClass;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.MidChord;
-import floorcalc.flatness.Profile;
 import floorcalc.flatness.ProfilePoint;
 import floorcalc.flatness.Straightedge;
 import floorcalc.levels.LevelPlane;
@@ -27,22 +27,22 @@ final class SlabAnswers {
   private static final String DIFFERENCES = "differences";
 
   void addTo(Answers answers) {
-    answers.add("f-numbers-of-line", SlabAnswers::line, FNumbers.class, Profile.class);
-    answers.add("f-numbers-of-section", SlabAnswers::section, FNumbers.class, FNumber.class, Profile.class);
+    answers.add("f-numbers-of-line", SlabAnswers::line, FNumbers.class, HeightProfile.class);
+    answers.add("f-numbers-of-section", SlabAnswers::section, FNumbers.class, FNumber.class, HeightProfile.class);
     answers.add("f-number-of-lines-together", SlabAnswers::together, FNumber.class);
-    answers.add("free-movement-flatness", SlabAnswers::freeMovement, FreeMovementClass.class, Profile.class);
-    answers.add("straightedge-at-place", SlabAnswers::placement, Straightedge.class, Profile.class);
-    answers.add("straightedge-at-every-reading", SlabAnswers::greatest, Straightedge.class, Profile.class);
-    answers.add("deviations-from-chord", SlabAnswers::chord, MidChord.class, Profile.class);
+    answers.add("free-movement-flatness", SlabAnswers::freeMovement, FreeMovementClass.class, HeightProfile.class);
+    answers.add("straightedge-at-place", SlabAnswers::placement, Straightedge.class, HeightProfile.class);
+    answers.add("straightedge-at-every-reading", SlabAnswers::greatest, Straightedge.class, HeightProfile.class);
+    answers.add("deviations-from-chord", SlabAnswers::chord, MidChord.class, HeightProfile.class);
     answers.add("line-of-best-fit", SlabAnswers::fit, Levels.class, LevelPlane.class);
   }
 
-  static Profile spaced(String spacing, List<String> heights) {
-    return Profile.ofEqualSpacing(Length.parse(spacing), heights.stream().map(Length::parse).toList());
+  static HeightProfile spaced(String spacing, List<String> heights) {
+    return HeightProfile.ofEqualSpacing(Length.parse(spacing), heights.stream().map(Length::parse).toList());
   }
 
-  private static Profile profile(Question question) {
-    return Profile.of(question.table("profile").stream().map(row -> new ProfilePoint(Length.parse(row.get(0)), Length.parse(row.get(1)))).toList());
+  private static HeightProfile profile(Question question) {
+    return HeightProfile.of(question.table("profile").stream().map(row -> new ProfilePoint(Length.parse(row.get(0)), Length.parse(row.get(1)))).toList());
   }
 
   private static Answer line(Question question) {

@@ -1,12 +1,6 @@
 package floorcalc.reference.answers;
 
-import floorcalc.materials.BarGoods;
-import floorcalc.materials.BarOrder;
 import floorcalc.materials.Consumables;
-import floorcalc.materials.Lap;
-import floorcalc.materials.RollGoods;
-import floorcalc.materials.RollStrip;
-import floorcalc.materials.StripLayout;
 import floorcalc.measure.Length;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
@@ -15,8 +9,14 @@ import floorcalc.reference.check.Answer;
 import floorcalc.reference.check.Question;
 import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleValue;
+import floorcalc.trims.BarGoods;
+import floorcalc.trims.BarOrder;
 import floorcalc.trims.TrimPiece;
 import floorcalc.trims.TrimPiecing;
+import floorcalc.underlay.Lap;
+import floorcalc.underlay.RollGoods;
+import floorcalc.underlay.RollStrip;
+import floorcalc.underlay.StripLayout;
 import floorcalc.working.Calculated;
 import floorcalc.working.Source;
 import floorcalc.working.Step;

@@ -13,9 +13,9 @@ import floorcalc.transitions.EdgeType;
 import floorcalc.transitions.FireRating;
 import floorcalc.transitions.HeightDifference;
 import floorcalc.transitions.HeightStack;
-import floorcalc.transitions.LevelLimit;
-import floorcalc.transitions.LevelSet;
-import floorcalc.transitions.LevelVerdict;
+import floorcalc.transitions.LevelChangeLimit;
+import floorcalc.transitions.LevelChangeSet;
+import floorcalc.transitions.LevelChangeVerdict;
 import floorcalc.transitions.ProfileChoice;
 import floorcalc.transitions.Risers;
 import floorcalc.transitions.Slope;
@@ -30,8 +30,8 @@ import java.util.stream.Collectors;
 /** Changes of level, spaces at doors, risers. */
 final class TransitionAnswers {
   /** What a question calls a source, and the set that rests on it. */
-  static final Map<String, LevelSet> LEVELS = Map.of("common practice", LevelSet.COMMON_PRACTICE,
-      "ADA/ANSI as quoted by TCNA 2009", LevelSet.ADA_ANSI, "NF DTU 51.11 P1-1 cl. 9.2", LevelSet.NF_DTU_51_11);
+  static final Map<String, LevelChangeSet> LEVELS = Map.of("common practice", LevelChangeSet.COMMON_PRACTICE,
+      "ADA/ANSI as quoted by TCNA 2009", LevelChangeSet.ADA_ANSI, "NF DTU 51.11 P1-1 cl. 9.2", LevelChangeSet.NF_DTU_51_11);
   /** Likewise. */
   static final Map<String, DoorSet> DOORS = Map.of("common practice", DoorSet.COMMON_PRACTICE,
       "UK ventilation guidance (Approved Document F practice)", DoorSet.UK_VENTILATION, "UK warranty tolerances", DoorSet.UK_WARRANTY);
@@ -40,7 +40,7 @@ final class TransitionAnswers {
       "common practice, Canada", StairSet.COMMON_PRACTICE_CANADA);
 
   void addTo(Answers answers) {
-    answers.add("change-of-level", TransitionAnswers::level, LevelSet.class, HeightDifference.class, LevelVerdict.class);
+    answers.add("change-of-level", TransitionAnswers::level, LevelChangeSet.class, HeightDifference.class, LevelChangeVerdict.class);
     answers.add("space-at-door", TransitionAnswers::door, DoorSet.class, DoorLimit.class);
     answers.add("space-under-leaf", TransitionAnswers::leaf, DoorLeaf.class, HeightStack.class);
     answers.add("profile-at-edge", TransitionAnswers::profile, ProfileChoice.class);
@@ -50,9 +50,9 @@ final class TransitionAnswers {
   }
 
   private static Answer level(Question question) {
-    LevelSet set = MoistureLimitAnswers.known(LEVELS, question.text("source"));
-    LevelVerdict verdict = set.judge(new HeightDifference(Length.parse(question.text("difference")))).value();
-    String steeper = verdict.steeper().stream().map(LevelLimit::slope).flatMap(Optional::stream).map(Slope::toString)
+    LevelChangeSet set = MoistureLimitAnswers.known(LEVELS, question.text("source"));
+    LevelChangeVerdict verdict = set.judge(new HeightDifference(Length.parse(question.text("difference")))).value();
+    String steeper = verdict.steeper().stream().map(LevelChangeLimit::slope).flatMap(Optional::stream).map(Slope::toString)
         .collect(Collectors.joining(", "));
     return Answer.of("treatment", verdict.treatment().words()).with("slope", verdict.slope().map(Slope::toString).orElse("none"))
         .with("steeperWhereSpaceIsLimited", steeper.isEmpty() ? "none" : steeper).with("standing", verdict.source().standing().words());

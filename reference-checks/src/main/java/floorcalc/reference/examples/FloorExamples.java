@@ -3,7 +3,7 @@ package floorcalc.reference.examples;
 import static floorcalc.reference.examples.Printed.in;
 
 import floorcalc.flatness.FNumbers;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.Straightedge;
 import floorcalc.flatness.TiltReadings;
@@ -33,8 +33,8 @@ final class FloorExamples {
     return List.of(slab(), straightedge(), tilts(), gapOfALargeRoom(), jointOffset(), boardsOverWood(), dtuBoard());
   }
 
-  private static Profile line() {
-    return Profile.ofEqualSpacing(Length.ofMillimetres(300), Printed.rows(SLAB, "line", "0").stream()
+  private static HeightProfile line() {
+    return HeightProfile.ofEqualSpacing(Length.ofMillimetres(300), Printed.rows(SLAB, "line", "0").stream()
         .map(row -> Length.ofMillimetres(row.text("elevation_mm"))).toList());
   }
 

@@ -12,7 +12,6 @@ import floorcalc.deviations.OutOfLevelLimit;
 import floorcalc.deviations.OutOfLevelSet;
 import floorcalc.deviations.SizeSet;
 import floorcalc.deviations.TapeRules;
-import floorcalc.materials.Lap;
 import floorcalc.measure.Length;
 import floorcalc.moisture.BoardMoistureLimits;
 import floorcalc.moisture.ClimateLimits;
@@ -28,9 +27,10 @@ import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleKey;
 import floorcalc.rules.RuleSet;
 import floorcalc.transitions.DoorSet;
-import floorcalc.transitions.LevelLimit;
-import floorcalc.transitions.LevelSet;
+import floorcalc.transitions.LevelChangeLimit;
+import floorcalc.transitions.LevelChangeSet;
 import floorcalc.transitions.StairSet;
+import floorcalc.underlay.Lap;
 import floorcalc.working.Source;
 import floorcalc.working.Standing;
 import java.util.List;
@@ -134,9 +134,9 @@ class NoLimitWithoutARowTest {
   @Test
   void transitions() {
     Set<String> levels = askedOf("change-of-level", question -> TransitionAnswers.LEVELS.get(question.text("source")).name(), Expected::printed);
-    for (LevelSet set : LevelSet.all()) {
-      for (LevelLimit limit : set.limits()) {
-        if (limit.space() == LevelLimit.Space.ANY) {
+    for (LevelChangeSet set : LevelChangeSet.all()) {
+      for (LevelChangeLimit limit : set.limits()) {
+        if (limit.space() == LevelChangeLimit.Space.ANY) {
           assertThat(levels).contains(set.name() + " " + limit.treatment().words());
         } else {
           assertThat(levels).anyMatch(one -> one.startsWith(set.name() + " 1:") && one.contains(limit.slope().orElseThrow().toString()));
@@ -155,7 +155,7 @@ class NoLimitWithoutARowTest {
     for (StairSet set : StairSet.all()) {
       assertThat(asked("risers-of-stairs")).anyMatch(one -> TransitionAnswers.STAIRS.get(one.question().text("source")) == set);
     }
-    assertThat(List.of(LevelSet.ADA_ANSI.limits().size(), LevelSet.NF_DTU_51_11.limits().size(), DoorSet.UK_VENTILATION.limits().size(),
+    assertThat(List.of(LevelChangeSet.ADA_ANSI.limits().size(), LevelChangeSet.NF_DTU_51_11.limits().size(), DoorSet.UK_VENTILATION.limits().size(),
         DoorSet.UK_WARRANTY.limits().size())).containsExactly(5, 2, 2, 2);
   }
 
