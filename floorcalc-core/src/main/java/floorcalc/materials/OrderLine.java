@@ -30,7 +30,7 @@ public record OrderLine(String item, String net, BigDecimal quantity, String uni
       throw new IllegalArgumentException("an order line needs an item that is not blank");
     }
     Objects.requireNonNull(net, "net");
-    if (quantity.signum() < 0) {
+    if (Objects.requireNonNull(quantity, "quantity").signum() < 0) {
       throw new IllegalArgumentException(item + ": a quantity must be 0 or more, but was " + quantity.toPlainString());
     }
     Objects.requireNonNull(unit, "unit");
