@@ -17,6 +17,7 @@ import floorcalc.working.Calculated;
 import floorcalc.working.Outcome;
 import floorcalc.working.Source;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The front door: a job in, an audited plan out, with what its sites still need.
@@ -43,6 +44,7 @@ public final class FloorPlanner {
    * @throws UnsoundPlanException if the audit finds a fault in the plan, which is a fault of the library
    */
   public static FloorPlan plan(FloorJob job) {
+    Objects.requireNonNull(job, "job");
     List<JobFault> faults = JobCheck.faultsOf(job);
     if (!faults.isEmpty()) {
       throw new UnsoundJobException(faults);
@@ -72,6 +74,8 @@ public final class FloorPlanner {
    * @return a report for each room in the order of the job, not null
    */
   public static List<Readiness> readiness(FloorJob job, FloorPlan plan) {
+    Objects.requireNonNull(job, "job");
+    Objects.requireNonNull(plan, "plan");
     return SiteChecks.of(job, plan).stream().map(Calculated::value).toList();
   }
 
@@ -90,7 +94,7 @@ public final class FloorPlanner {
    * @throws UnsoundPlanException if the audit finds a fault in a plan, which is a fault of the library
    */
   public static List<Alternative> alternatives(FloorJob job) {
-    return Offsets.alternatives(job);
+    return Offsets.alternatives(Objects.requireNonNull(job, "job"));
   }
 
   /**
@@ -100,6 +104,18 @@ public final class FloorPlanner {
    * @return all faults; empty if {@link #plan} will plan it
    */
   public static List<JobFault> faultsOf(FloorJob job) {
-    return JobCheck.faultsOf(job);
+    return JobCheck.faultsOf(Objects.requireNonNull(job, "job"));
+  }
+
+  /**
+   * Checks a plan from first principles, whoever made it: is the floor covered, does nothing overlap, can it be cut from the boards
+   * listed, is each rule of the job kept or its breach named?
+   *
+   * @param job the job that the plan must answer, with the rules to hold it against, not null
+   * @param plan the plan, not null
+   * @return what was found, not null
+   */
+  public static AuditReport audit(FloorJob job, FloorPlan plan) {
+    return PlanAudit.of(Objects.requireNonNull(job, "job"), Objects.requireNonNull(plan, "plan"));
   }
 }

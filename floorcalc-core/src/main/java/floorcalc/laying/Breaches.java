@@ -75,7 +75,7 @@ final class Breaches {
       if (width < minimumRow) {
         String because = pitch.toNanometres() < minimumRow ? "a whole board shows no more than " + pitch
             : bay.rows().size() == 1 ? "the floor is one row wide"
-            : "the floor ends here at a slant or at several levels, and no start line makes every strip wide enough";
+            : "no start line makes every strip wide enough";
         add(LayingRules.MINIMUM_ROW_WIDTH.name(), bay.name() + " row " + row, minimumRow, width, because);
       }
     });

@@ -55,6 +55,24 @@ public final class Outline implements Serializable {
   }
 
   /**
+   * Returns a room with four square corners: from (0, 0) along x and along y.
+   *
+   * @param alongX the length of the walls along x, not null, more than zero
+   * @param alongY the length of the walls along y, not null, more than zero
+   * @return the outline, not null
+   * @throws IllegalArgumentException if a length is not more than zero
+   */
+  public static Outline rectangle(Length alongX, Length alongY) {
+    Objects.requireNonNull(alongX, "alongX");
+    Objects.requireNonNull(alongY, "alongY");
+    if (!alongX.isPositive() || !alongY.isPositive()) {
+      throw new IllegalArgumentException("the walls of a rectangle must be longer than 0 mm, but are " + alongX + " and " + alongY);
+    }
+    Length zero = Length.ZERO;
+    return of(Ring.of(Point.of(zero, zero), Point.of(alongX, zero), Point.of(alongX, alongY), Point.of(zero, alongY)));
+  }
+
+  /**
    * Returns the ring of walls, counter-clockwise.
    *
    * @return the shell, not null

@@ -41,6 +41,19 @@ public record Source(String title, String publisher, int year, String locator, S
    *
    * @return for example {@code "NF DTU 51.11, AFNOR, 2009, clause 8.2 (read in the source)"}, not null
    */
+  /**
+   * Returns a source that was read: a standard, a maker's instructions, a book.
+   *
+   * @param title what it is called, not null
+   * @param publisher who published it, not null, empty if not known
+   * @param year the year of publication, 0 if not known
+   * @param locator clause, table or page, not null, may be empty
+   * @return the source, with {@link Standing#READ}; not null
+   */
+  public static Source read(String title, String publisher, int year, String locator) {
+    return new Source(title, publisher, year, locator, Standing.READ);
+  }
+
   @Override
   public String toString() {
     StringBuilder line = new StringBuilder(title);

@@ -70,6 +70,13 @@ class ReadmeTest {
     return tests;
   }
 
+  @Test
+  void eachOfTheTasksTakesTenLinesAtMost() throws IOException {
+    assertThat(examples(HOME.resolve("docs/five-tasks.md"))).hasSizeGreaterThan(4).allSatisfy(task -> assertThat(
+        task.java().lines().filter(line -> !line.isBlank() && !line.startsWith("import "))).as("line %d", task.line())
+        .hasSizeBetween(1, 10));
+  }
+
   private static List<Example> examples(Path page) throws IOException {
     String text = Files.readString(page, UTF_8).replace("\r\n", "\n");
     List<Example> examples = new ArrayList<>();

@@ -2,6 +2,7 @@ package floorcalc.outline.survey;
 
 import floorcalc.measure.Length;
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -40,6 +41,17 @@ public final class Survey implements Serializable {
     this.ties = ties;
     this.offsets = offsets;
     this.uncertainty = uncertainty;
+  }
+
+  /**
+   * Returns a survey of walls of which only the lengths were read, in order with the floor on the left.
+   *
+   * @param lengths the lengths of the walls, not null, 3 to {@link #MOST_WALLS}
+   * @return the survey, not null
+   * @throws IllegalArgumentException if there are too few or too many, or one is not more than zero
+   */
+  public static Survey ofWalls(Length... lengths) {
+    return of(Arrays.stream(Objects.requireNonNull(lengths, "lengths")).map(SurveyWall::of).toList());
   }
 
   /**
