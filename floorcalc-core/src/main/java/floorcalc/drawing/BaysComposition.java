@@ -106,7 +106,7 @@ final class BaysComposition {
     }
     String facts = "Scale 1:" + Words.grouped(sheet.paper.scale()) + " \u00b7 " + Words.count(bays.size(), "bay", "bays")
         + " \u00b7 how long each runs along and across its boards \u00b7 lengths " + measures.words();
-    sheet.writeFrom(TextSize.cut(facts, Sheet.TEXT, width), Sheet.TEXT, 4, 10.4);
+    sheet.writeFitting(facts, width, 4, 10.4);
   }
 
   private static void area(Sheet sheet, Bay bay, boolean faint) {

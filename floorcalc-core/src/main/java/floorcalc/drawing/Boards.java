@@ -20,9 +20,13 @@ final class Boards {
   /** Clear space round a number within its piece. */
   private static final double MARGIN = 0.08;
   /** How the note on pieces without a number begins. */
+  /** Places are rounded to hundredths. */
+  private static final double ROUNDING = 0.02;
   static final String TOO_SMALL = "Pieces too small for a number";
   /** Pieces listed below the drawing because their number finds no room. */
   private static final int MOST_LISTED = 30;
+  /** The largest figure of a board, 9.1 point. */
+  private static final double LARGEST = 3.2;
 
   private final Sheet sheet;
   private final Map<Integer, Length> boardLengths;
@@ -58,7 +62,7 @@ final class Boards {
   }
 
   void draw() {
-    sheet.floor.line("<g fill=\"#fff\" stroke-width=\"0.13\" stroke-linejoin=\"round\">");
+    sheet.floor.line("<g fill=\"#fff\" stroke-width=\"0.18\" stroke-linejoin=\"round\">");
     StringBuilder joints = new StringBuilder();
     StringBuilder combs = new StringBuilder();
     for (PieceShape piece : pieces) {
@@ -160,13 +164,14 @@ final class Boards {
 
   /** Sets the number of its board in each piece; says below which pieces have no room for it. */
   void number() {
-    double usual = Math.max(Sheet.SMALLEST, Math.min(2.8, pitch * 0.62));
+    double usual = Math.max(Sheet.SMALLEST, Math.min(LARGEST, pitch * 0.78));
+    double less = Math.max(Sheet.SMALLEST, Math.min(LARGEST, pitch * 0.62));
     List<PieceShape> left = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
       PieceShape piece = pieces.get(i);
       String number = Integer.toString(piece.piece().from().board());
       List<Box> combs = combed.get(i);
-      if (!set(piece, number, List.of(usual, Sheet.SMALLEST), combs)
+      if (!set(piece, number, List.of(usual, less, Sheet.SMALLEST), combs)
           && !set(piece, number, List.of(Sheet.SMALLEST), List.of())) {
         left.add(piece);
       }
@@ -201,7 +206,7 @@ final class Boards {
             double c = piece.c0() + across * (piece.c1() - piece.c0());
             Box box = turned == 0 ? sheet.frame.textAlong(number, size, a, c)
                 : sheet.frame.textAcross(number, size, a, c);
-            if (piece.shape().holds(box.grown(MARGIN)) && sheet.free(box)
+            if (piece.shape().holds(box.grown(MARGIN)) && sheet.free(box.grown(ROUNDING))
                 && avoided.stream().noneMatch(box::overlaps)) {
               sheet.writeBoardNumber(number, size, box);
               sheet.explain(Mark.BOARD_NUMBER);

@@ -29,7 +29,7 @@ final class Caption {
         + ", anticlockwise from the room's x axis \u00b7 " + Words.count(bay.rows().size(), "row", "rows") + " \u00b7 "
         + Words.count(PieceShape.count(bay), "piece", "pieces") + " \u00b7 lengths "
         + sheet.measures.words();
-    sheet.writeFrom(TextSize.cut(facts, Sheet.TEXT, width), Sheet.TEXT, 4, 10.4);
+    sheet.writeFitting(facts, width, 4, 10.4);
   }
 
   static String title(Bay bay) {

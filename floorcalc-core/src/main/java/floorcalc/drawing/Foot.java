@@ -8,9 +8,10 @@ import java.util.Set;
 /** What stands below the drawing: scale bar, key to the marks, and notes. */
 final class Foot {
   private static final double EDGE = 4;
-  private static final double KEY_LINE = 5.2;
+  private static final double KEY = 2.6;
+  private static final double KEY_LINE = 4.8;
   private static final double NOTE_LINE = 3.2;
-  private static final double NOTE = 2.2;
+  private static final double NOTE = 2.5;
   private static final double GLYPH = 8.5;
   private static final double LONGEST_BAR = 60;
   private static final double MILLIMETRES_PER_FOOT = 304.8;
@@ -51,9 +52,10 @@ final class Foot {
     String text = feet ? length + " ft" : length >= 1000 ? Words.grouped(length / 1000) + " m" : length + " mm";
     number(text, EDGE + width, base - 3, Sheet.TEXT);
     String scale = "scale 1:" + Words.grouped(sheet.paper.scale()) + " when printed in full size";
-    sheet.writeFrom(scale, Sheet.TEXT, EDGE + width + 2, base + 0.8);
+    double beside = EDGE + width + Math.max(2, TextSize.width(text) * Sheet.TEXT / 2 + 1);
+    sheet.writeFrom(scale, Sheet.TEXT, beside, base + 0.8);
     // The key goes on beside the bar.
-    x = EDGE + width + TextSize.width(scale) * Sheet.TEXT + 10;
+    x = beside + TextSize.width(scale) * Sheet.TEXT + 4;
     y = base;
   }
 
@@ -62,11 +64,11 @@ final class Foot {
     Set<Mark> marks = sheet.marks();
     for (PieceKind kind : kinds) {
       double left = next(Words.kind(kind));
-      sheet.lines.line("<rect " + rectangle(left) + " fill=\"" + Boards.tone(kind) + "\" stroke-width=\"0.13\"/>");
+      sheet.lines.line("<rect " + rectangle(left) + " fill=\"" + Boards.tone(kind) + "\" stroke-width=\"0.18\"/>");
     }
     if (marks.contains(Mark.SAWN)) {
       double left = next("sawn side");
-      sheet.lines.line("<path stroke-width=\"0.13\" d=\"" + Sheet.segment(left, y + 0.5, left + 6, y + 0.5) + "\"/>");
+      sheet.lines.line("<path stroke-width=\"0.18\" d=\"" + Sheet.segment(left, y + 0.5, left + 6, y + 0.5) + "\"/>");
       sheet.lines.line("<path stroke-width=\"" + Svg.number(tick) + "\" stroke-dasharray=\"0.12 0.55\" d=\""
           + Sheet.segment(left, y + 0.5 - tick / 2, left + 6, y + 0.5 - tick / 2) + "\"/>");
     }
@@ -77,7 +79,7 @@ final class Foot {
     }
     if (marks.contains(Mark.BOARD_NUMBER)) {
       double left = next("number of the board that the piece is cut from");
-      sheet.lines.line("<rect " + rectangle(left) + " stroke-width=\"0.13\"/>");
+      sheet.lines.line("<rect " + rectangle(left) + " stroke-width=\"0.18\"/>");
       number("12", left + 3, Sheet.SMALLEST);
     }
     double row = next("row");
@@ -85,7 +87,7 @@ final class Foot {
     if (marks.contains(Mark.WALL_NUMBER)) {
       double left = next("wall, its length " + sheet.measures.words());
       sheet.lines.line("<circle " + Svg.attribute("cx", left + 3) + ' ' + Svg.attribute("cy", y)
-          + " r=\"1.9\" stroke-width=\"0.15\"/>");
+          + " r=\"1.9\" stroke-width=\"0.18\"/>");
       number("1", left + 3, 2.2);
     }
     if (marks.contains(Mark.START_ARROW)) {
@@ -161,13 +163,13 @@ final class Foot {
 
   /** Writes the words of the next entry and returns where its sign begins, on the next line when this one is full. */
   double next(String words) {
-    double width = GLYPH + TextSize.width(words) * Sheet.TEXT;
+    double width = GLYPH + TextSize.width(words) * KEY;
     if (x > EDGE && x + width > sheet.paper.width() - EDGE) {
       x = EDGE;
       y += KEY_LINE;
     }
     double left = x;
-    sheet.writeFrom(words, Sheet.TEXT, left + GLYPH, y + TextSize.BASELINE * Sheet.TEXT);
+    sheet.writeFrom(words, KEY, left + GLYPH, y + TextSize.BASELINE * KEY);
     x += width + 4;
     return left;
   }

@@ -43,7 +43,7 @@ final class LevelTones {
         floor.line("<path class=\"height\" stroke-width=\"0.18\" stroke-linejoin=\"round\" d=\"" + path + "\"/>");
       }
     }
-    floor.line("<path stroke-width=\"0.15\" stroke-dasharray=\"1 0.8\" d=\"" + whole + "\"/>");
+    floor.line("<path stroke-width=\"0.18\" stroke-dasharray=\"1 0.8\" d=\"" + whole + "\"/>");
     floor.line("</g>");
   }
 
@@ -78,7 +78,7 @@ final class LevelTones {
     }
     if (!d.isEmpty()) {
       sheet.floor.line("<path id=\"" + sheet.id + "-to-" + kind + "\" fill=\"url(#" + sheet.id + '-' + kind
-          + ")\" stroke-width=\"0.13\" d=\"" + d + "\"/>");
+          + ")\" stroke-width=\"0.18\" d=\"" + d + "\"/>");
     }
   }
 

@@ -84,7 +84,7 @@ final class LevelsComposition {
         + " from " + sheet.measures.markedHeight(levels.lowest().height()) + " to "
         + sheet.measures.markedHeight(levels.highest().height()) + " \u00b7 heights " + sheet.measures.heightWords()
         + ", upwards \u00b7 x to the right, y up";
-    sheet.writeFrom(TextSize.cut(facts, Sheet.TEXT, width), Sheet.TEXT, 4, 10.4);
+    sheet.writeFitting(facts, width, 4, 10.4);
   }
 
   private void notes(Sheet sheet, Relief relief) {

@@ -38,7 +38,7 @@ final class LevelsKey {
           : band == 0 ? "below " + sheet.measures.markedHeight(heights.get(0))
           : sheet.measures.height(heights.get(band - 1)) + " to " + sheet.measures.height(heights.get(band));
       double left = foot.next(words);
-      sheet.lines.line("<rect " + foot.rectangle(left) + " fill=\"" + bands.tone(band) + "\" stroke-width=\"0.13\"/>");
+      sheet.lines.line("<rect " + foot.rectangle(left) + " fill=\"" + bands.tone(band) + "\" stroke-width=\"0.18\"/>");
     }
   }
 
@@ -70,11 +70,11 @@ final class LevelsKey {
     }
     if (!work.get().toGrind().isEmpty()) {
       double left = foot.next("to grind, how deep at the reading");
-      sheet.lines.line("<rect " + foot.rectangle(left) + " fill=\"url(#" + sheet.id + "-grind)\" stroke-width=\"0.13\"/>");
+      sheet.lines.line("<rect " + foot.rectangle(left) + " fill=\"url(#" + sheet.id + "-grind)\" stroke-width=\"0.18\"/>");
     }
     if (!work.get().toFill().isEmpty()) {
       double left = foot.next("to fill, how thick at the reading");
-      sheet.lines.line("<rect " + foot.rectangle(left) + " fill=\"url(#" + sheet.id + "-fill)\" stroke-width=\"0.13\"/>");
+      sheet.lines.line("<rect " + foot.rectangle(left) + " fill=\"url(#" + sheet.id + "-fill)\" stroke-width=\"0.18\"/>");
     }
     if (work.get().toGrind().isEmpty() && work.get().toFill().isEmpty()) {
       sheet.note("Nothing is to be ground or filled.");

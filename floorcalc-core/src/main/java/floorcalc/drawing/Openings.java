@@ -24,6 +24,7 @@ final class Openings {
   private final Walls walls;
   /** The clear space round a pipe: as at every other fixed thing. */
   private final Length gap;
+  private final List<String> nameless = new ArrayList<>();
 
   Openings(Sheet sheet, Room room, Walls walls, Length gap) {
     this.gap = gap.isZero() ? NO_GAP : gap;
@@ -68,6 +69,9 @@ final class Openings {
       } else {
         sheet.note("Door " + shown(door.name()) + " is too narrow to show.");
       }
+    }
+    if (!nameless.isEmpty()) {
+      sheet.note("Doors whose name finds no room at their wall: " + Words.list(nameless, MOST_DOORS) + ".");
     }
   }
 
@@ -142,11 +146,12 @@ final class Openings {
   }
 
   private void name(Door door, At at) {
-    String name = TextSize.cut(door.name(), Sheet.TEXT, 30);
-    String beyond = door.leadsTo().isBlank() ? "" : TextSize.cut("to " + door.leadsTo(), Sheet.TEXT, 38);
-    boolean placed = !beyond.isEmpty() && stack(List.of(name, beyond), at) || stack(List.of(name), at);
+    String name = TextSize.cut(door.name(), Sheet.LESS, 30);
+    String beyond = door.leadsTo().isBlank() ? "" : TextSize.cut("to " + door.leadsTo(), Sheet.LESS, 38);
+    boolean placed = !beyond.isEmpty() && (stack(List.of(name, beyond), Sheet.TEXT, at) || stack(List.of(name, beyond), Sheet.LESS, at))
+        || stack(List.of(name), Sheet.TEXT, at) || stack(List.of(name), Sheet.LESS, at);
     if (!placed) {
-      sheet.note("The name of door " + shown(door.name()) + " finds no room at its wall.");
+      nameless.add(shown(door.name()));
     }
     String what = beyond(door);
     if (!what.isEmpty()) {
@@ -175,13 +180,13 @@ final class Openings {
   }
 
   /** Sets lines of text above each other outside the wall; false if there is no room for them. */
-  private boolean stack(List<String> texts, At at) {
+  private boolean stack(List<String> texts, double size, At at) {
     double turn = StrictMath.toRadians(Sheet.turn(at.ux(), at.uy()));
     double rx = StrictMath.cos(turn);
     double ry = StrictMath.sin(turn);
-    double line = 2 * 0.62 * Sheet.TEXT;
+    double line = 2 * 0.62 * size;
     double halfHeight = line * texts.size() / 2;
-    double halfWidth = texts.stream().mapToDouble(TextSize::width).max().orElse(0) * Sheet.TEXT / 2;
+    double halfWidth = texts.stream().mapToDouble(TextSize::width).max().orElse(0) * size / 2;
     for (double away = walls.outerFace() + 1.1 + halfHeight; away < 14; away += 0.8) {
       for (double aside : new double[] {0, -4, 4, -8, 8, -12, 12, -18, 18}) {
         double cx = at.x(at.width() / 2 + aside, away);
@@ -190,8 +195,8 @@ final class Openings {
             at.y(at.width() / 2, 0.1))) {
           for (int i = 0; i < texts.size(); i++) {
             double down = (i + 0.5) * line - halfHeight;
-            sheet.write(texts.get(i), Sheet.TEXT, new Box(cx - ry * down, cy + rx * down,
-                TextSize.width(texts.get(i)) * Sheet.TEXT / 2, line / 2, rx, ry));
+            sheet.write(texts.get(i), size, new Box(cx - ry * down, cy + rx * down,
+                TextSize.width(texts.get(i)) * size / 2, line / 2, rx, ry));
           }
           return true;
         }
@@ -234,14 +239,14 @@ final class Openings {
 
   static void hole(Svg lines, double x, double y, double radius) {
     lines.line("<circle " + Svg.attribute("cx", x) + ' ' + Svg.attribute("cy", y) + ' ' + Svg.attribute("r", radius)
-        + " fill=\"#fff\" stroke-width=\"0.13\" stroke-dasharray=\"0.35 0.25\"/>");
+        + " fill=\"#fff\" stroke-width=\"0.18\" stroke-dasharray=\"0.35 0.25\"/>");
   }
 
   static void pipe(Svg lines, double x, double y, double radius) {
     double reach = radius + 0.6;
     lines.line("<circle " + Svg.attribute("cx", x) + ' ' + Svg.attribute("cy", y) + ' ' + Svg.attribute("r", radius)
         + " fill=\"#fff\" stroke-width=\"0.25\"/>");
-    lines.line("<path stroke-width=\"0.15\" d=\"" + Sheet.segment(x - reach, y, x + reach, y)
+    lines.line("<path stroke-width=\"0.18\" d=\"" + Sheet.segment(x - reach, y, x + reach, y)
         + Sheet.segment(x, y - reach, x, y + reach) + "\"/>");
   }
 }

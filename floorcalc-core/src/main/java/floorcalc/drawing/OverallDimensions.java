@@ -1,10 +1,13 @@
 package floorcalc.drawing;
 
 import floorcalc.measure.Length;
+import java.util.List;
 
 /** Dimension lines below and to the left: how wide and deep the floor is over all. */
 final class OverallDimensions {
   private static final double THIN = 0.13;
+
+  private static final List<Double> SIZES = List.of(Sheet.TEXT, Sheet.LESS);
 
   private final Sheet sheet;
 
@@ -32,21 +35,22 @@ final class OverallDimensions {
     tick(sheet, x1, y1, ux, uy);
     tick(sheet, x2, y2, ux, uy);
     Length floor = Words.fromMillimetres(sheet.paper.floor(length));
-    if (!write(sheet.measures.overall(floor), x1, y1, length, ux, uy) && !write(sheet.measures.wall(floor), x1, y1, length, ux, uy)) {
+    if (SIZES.stream().noneMatch(size -> write(sheet.measures.overall(floor), size, x1, y1, length, ux, uy))
+        && SIZES.stream().noneMatch(size -> write(sheet.measures.wall(floor), size, x1, y1, length, ux, uy))) {
       sheet.note("The floor is " + sheet.measures.overall(floor) + (uy == 0 ? " wide" : " deep") + " over all.");
     }
   }
 
   /** Writes a figure over the middle of a line, or beyond its end, or before its start. */
-  private boolean write(String value, double x1, double y1, double length, double ux, double uy) {
-    double half = TextSize.width(value) * Sheet.TEXT / 2;
+  private boolean write(String value, double size, double x1, double y1, double length, double ux, double uy) {
+    double half = TextSize.width(value) * size / 2;
     boolean fits = 2 * half + 1 < length;
     double up = fits ? 1.7 : 0;
     for (double along : fits ? new double[] {length / 2} : new double[] {length + half + 1.5, -half - 1.5}) {
       // Above a line that runs to the right, to the left of one that runs up: turned a quarter, that is the same side.
-      Box box = new Box(x1 + along * ux + up * uy, y1 + along * uy - up * ux, half, 0.39 * Sheet.TEXT, ux, uy);
+      Box box = new Box(x1 + along * ux + up * uy, y1 + along * uy - up * ux, half, 0.39 * size, ux, uy);
       if (sheet.paper.shows(box) && sheet.free(box)) {
-        sheet.write(value, Sheet.TEXT, box);
+        sheet.write(value, size, box);
         return true;
       }
     }

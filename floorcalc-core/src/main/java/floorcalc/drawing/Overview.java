@@ -31,7 +31,7 @@ final class Overview {
 
   void draw() {
     Outline laid = bay.laid();
-    sheet.floor.line("<path fill=\"#fff\" fill-rule=\"evenodd\" stroke-width=\"0.13\" d=\""
+    sheet.floor.line("<path fill=\"#fff\" fill-rule=\"evenodd\" stroke-width=\"0.25\" d=\""
         + Shape.of(sheet.paper, laid.shell(), laid.voids()).thinned(Walls.MOST_CORNERS).path() + "\"/>");
     int every = (int) Math.max(1, StrictMath.ceil(NEAREST / pitch));
     boolean showJoints = every == 1;

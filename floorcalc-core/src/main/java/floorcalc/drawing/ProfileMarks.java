@@ -10,7 +10,7 @@ import java.util.function.Predicate;
  * number, and at a reducer a triangle that points down its fall.
  */
 final class ProfileMarks {
-  static final double MARGIN = 0.45;
+  static final double MARGIN = 0.62;
   static final double HALF_HEIGHT = 0.39 * Sheet.TEXT + MARGIN;
   private static final int MOST = 200;
   private static final double STEP = 3.2;
@@ -99,9 +99,9 @@ final class ProfileMarks {
       lozenges.append('M').append(place(line, share - half, 0)).append('L').append(place(line, share, -0.6)).append('L')
           .append(place(line, share + half, 0)).append('L').append(place(line, share, 0.6)).append('Z');
     }
-    lines.line("<path stroke-width=\"0.13\" d=\"" + Sheet.segment(x1, y1, x2, y2) + "\"/>");
+    lines.line("<path stroke-width=\"0.18\" d=\"" + Sheet.segment(x1, y1, x2, y2) + "\"/>");
     lines.line("<path stroke-width=\"0.35\" d=\"" + bars + "\"/>");
-    lines.line("<path fill=\"#000\" stroke=\"#fff\" stroke-width=\"0.15\" d=\"" + lozenges + "\"/>");
+    lines.line("<path fill=\"#000\" stroke=\"#fff\" stroke-width=\"0.18\" d=\"" + lozenges + "\"/>");
   }
 
   private static String place(Line line, double share, double away) {
@@ -190,7 +190,7 @@ final class ProfileMarks {
 
   /** Draws a triangle that points from the middle of its base the way of a vector of length 1. */
   static void triangle(Svg lines, double x, double y, double nx, double ny) {
-    lines.line("<path fill=\"#000\" stroke=\"#fff\" stroke-width=\"0.15\" d=\"M" + Svg.number(x - ny) + ' ' + Svg.number(y + nx) + 'L'
+    lines.line("<path fill=\"#000\" stroke=\"#fff\" stroke-width=\"0.18\" d=\"M" + Svg.number(x - ny) + ' ' + Svg.number(y + nx) + 'L'
         + Svg.number(x + ny) + ' ' + Svg.number(y - nx) + 'L' + Svg.number(x + 2 * nx) + ' ' + Svg.number(y + 2 * ny) + "Z\"/>");
   }
 

@@ -24,7 +24,7 @@ final class RowMarks {
     this.sheet = sheet;
     this.bay = bay;
     this.walls = walls;
-    this.size = Math.max(Sheet.SMALLEST, Math.min(Sheet.TEXT, pitch * 0.7));
+    this.size = Math.max(Sheet.SMALLEST, Math.min(Sheet.TEXT, pitch * 0.78));
     this.every = every(2 * 0.39 * size + 0.25, pitch);
   }
 

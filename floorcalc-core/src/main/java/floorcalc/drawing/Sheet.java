@@ -10,10 +10,12 @@ import java.util.Set;
  * is set where another one or a line that matters already is. Not thread-safe.
  */
 final class Sheet {
-  /** The smallest digits, 5.4 point: smaller ones are left out. */
+  /** The smallest digits, 5.4 point, where a place has no room for larger ones: smaller ones are left out. */
   static final double SMALLEST = 1.9;
-  /** Everyday text, 6.8 point. */
-  static final double TEXT = 2.4;
+  /** Everyday text, 8.1 point. */
+  static final double TEXT = 2.85;
+  /** Text that finds no room otherwise, 6.8 point. */
+  static final double LESS = 2.4;
 
   final Paper paper;
   final Frame frame;
@@ -129,6 +131,12 @@ final class Sheet {
   void writeFrom(String text, double size, double x, double y) {
     texts.element("text", Svg.attribute("x", x) + ' ' + Svg.attribute("y", y) + ' ' + Svg.attribute("font-size", size)
         + " text-anchor=\"start\"", text);
+  }
+
+  /** Writes a line of text likewise, at most so wide: a little smaller if need be, and then cut. */
+  void writeFitting(String text, double width, double x, double y) {
+    double size = Math.max(LESS, Math.min(TEXT, width / TextSize.width(text)));
+    writeFrom(TextSize.cut(text, size, width), size, x, y);
   }
 
   /** Writes a line of text that ends at a place; y is its baseline. */

@@ -49,7 +49,7 @@ final class SpotFigures {
     }
     figures.line("<rect " + Svg.attribute("x", x - box.halfWidth()) + ' ' + Svg.attribute("y", y - box.halfHeight()) + ' '
         + Svg.attribute("width", 2 * box.halfWidth()) + ' ' + Svg.attribute("height", 2 * box.halfHeight())
-        + " fill=\"#fff\" fill-opacity=\"" + (frame.equals(PLAIN) ? "0.8" : "1") + "\" stroke=\"" + frame + "\" stroke-width=\"0.13\"/>");
+        + " fill=\"#fff\" fill-opacity=\"" + (frame.equals(PLAIN) ? "0.8" : "1") + "\" stroke=\"" + frame + "\" stroke-width=\"0.18\"/>");
     sheet.write(text, size, box);
     return true;
   }
@@ -64,7 +64,7 @@ final class SpotFigures {
   }
 
   static void cross(Svg lines, double x, double y) {
-    lines.line("<path stroke-width=\"0.15\" d=\"" + Sheet.segment(x - CROSS, y, x + CROSS, y)
+    lines.line("<path stroke-width=\"0.18\" d=\"" + Sheet.segment(x - CROSS, y, x + CROSS, y)
         + Sheet.segment(x, y - CROSS, x, y + CROSS) + "\"/>");
   }
 

@@ -109,7 +109,7 @@ final class SurveyAngles {
     double[] on = unit(figure.x(corner + 1) - figure.x(corner), figure.y(corner + 1) - figure.y(corner));
     double x = figure.x(corner);
     double y = figure.y(corner);
-    sheet.lines.line("<path stroke-width=\"0.15\" d=\"" + Sheet.segment(x + SIGN * back[0], y + SIGN * back[1],
+    sheet.lines.line("<path stroke-width=\"0.18\" d=\"" + Sheet.segment(x + SIGN * back[0], y + SIGN * back[1],
         x + SIGN * (back[0] + on[0]), y + SIGN * (back[1] + on[1])) + "L" + Svg.number(x + SIGN * on[0]) + ' '
         + Svg.number(y + SIGN * on[1]) + "\"/>");
     sheet.explain(Mark.SQUARE);

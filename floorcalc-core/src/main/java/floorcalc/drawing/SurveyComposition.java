@@ -142,7 +142,7 @@ final class SurveyComposition {
     double width = sheet.paper.width() - 8;
     sheet.writeFrom(TextSize.cut(drawing.title().isBlank() ? "Survey" : drawing.title(), HEADING, width), HEADING, 4, 5.4);
     String facts = (shapes.isEmpty() ? "" : "Scale 1:" + Words.grouped(sheet.paper.scale()) + " \u00b7 ") + words.facts();
-    sheet.writeFrom(TextSize.cut(facts, Sheet.TEXT, width), Sheet.TEXT, 4, 10.4);
+    sheet.writeFitting(facts, width, 4, 10.4);
   }
 
   private String put(Sheet sheet, Foot foot, List<SurveyAngles.OutOfSquare> out) {

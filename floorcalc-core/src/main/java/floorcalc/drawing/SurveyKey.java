@@ -24,11 +24,11 @@ final class SurveyKey {
     if (marks.contains(Mark.WALL_NUMBER)) {
       double left = foot.next("wall, its length as read, " + sheet.measures.words());
       sheet.lines.line("<circle " + Svg.attribute("cx", left + 3) + ' ' + Svg.attribute("cy", foot.middle())
-          + " r=\"1.9\" stroke-width=\"0.15\"/>");
+          + " r=\"1.9\" stroke-width=\"0.18\"/>");
       foot.number("1", left + 3, 2.2);
     }
     if (marks.contains(Mark.TIE)) {
-      dashes(foot.next("tie, its length as read"), "stroke-width=\"0.15\" stroke-dasharray=\"1.6 0.8\"");
+      dashes(foot.next("tie, its length as read"), "stroke-width=\"0.18\" stroke-dasharray=\"1.6 0.8\"");
     }
     if (marks.contains(Mark.PROPOSED_TIE)) {
       dashes(foot.next("to be measured"), "stroke-width=\"0.4\" stroke-dasharray=\"2.4 1.2\"");
@@ -42,7 +42,7 @@ final class SurveyKey {
       double y = foot.middle();
       sheet.lines.line("<path stroke-width=\"0.6\" d=\"" + Sheet.segment(left + 2, y - 1.6, left + 2, y + 1.4) + "L"
           + Svg.number(left + 5) + ' ' + Svg.number(y + 1.4) + "\"/>");
-      sheet.lines.line("<path stroke-width=\"0.15\" d=\"" + Sheet.segment(left + 2, y - 0.3, left + 3.7, y - 0.3) + "L"
+      sheet.lines.line("<path stroke-width=\"0.18\" d=\"" + Sheet.segment(left + 2, y - 0.3, left + 3.7, y - 0.3) + "L"
           + Svg.number(left + 3.7) + ' ' + Svg.number(y + 1.4) + "\"/>");
     }
   }

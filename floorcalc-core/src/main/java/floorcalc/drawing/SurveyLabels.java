@@ -153,7 +153,7 @@ final class SurveyLabels {
     }
     Box digits = new Box(place[0] - width / 2 * rx, place[1] - width / 2 * ry, ring, ring, 1, 0);
     sheet.grounds.line("<circle " + Svg.attribute("cx", digits.x()) + ' ' + Svg.attribute("cy", digits.y()) + ' '
-        + Svg.attribute("r", ring) + " fill=\"#fff\" stroke-width=\"0.15\"/>");
+        + Svg.attribute("r", ring) + " fill=\"#fff\" stroke-width=\"0.18\"/>");
     sheet.write(number, DIGITS, digits);
     sheet.explain(Mark.WALL_NUMBER);
     if (!text.isEmpty()) {

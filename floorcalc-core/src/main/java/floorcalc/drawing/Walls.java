@@ -108,7 +108,7 @@ final class Walls {
       }
       others++;
       Shape shape = Shape.of(sheet.paper, other.laid().shell(), List.of()).thinned(MOST_CORNERS / MOST_BAYS);
-      sheet.floor.line("<path stroke-width=\"0.15\" stroke-dasharray=\"1.5 1\" d=\"" + shape.path() + "\"/>");
+      sheet.floor.line("<path stroke-width=\"0.18\" stroke-dasharray=\"1.5 1\" d=\"" + shape.path() + "\"/>");
       String name = TextSize.cut("bay " + other.bay(), Sheet.TEXT, 40);
       Window window = sheet.window;
       double x = (Math.max(shape.low(1, 0), window.left()) + Math.min(shape.high(1, 0), window.right())) / 2;
@@ -203,7 +203,7 @@ final class Walls {
           // The number stands upright in its ring: a turned 6 may be read as a 9.
           Box digits = new Box(x - text / 2 * rx, y - text / 2 * ry, ring, ring, 1, 0);
           sheet.lines.line("<circle " + Svg.attribute("cx", digits.x()) + ' ' + Svg.attribute("cy", digits.y()) + ' '
-              + Svg.attribute("r", ring) + " stroke-width=\"0.15\"/>");
+              + Svg.attribute("r", ring) + " stroke-width=\"0.18\"/>");
           sheet.write(number, DIGITS, digits);
           sheet.explain(Mark.WALL_NUMBER);
           if (!length.isEmpty()) {
