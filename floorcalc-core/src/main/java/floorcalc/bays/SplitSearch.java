@@ -114,6 +114,13 @@ final class SplitSearch {
       return mesh.cutOf[edge] < openings.size() ? mesh.cutOf[edge] : -1;
     }
 
+    /** Whether an edge parts two bays. Where walls lie nearer to each other than nodes do, a side of a cut may be off the floor: it parts nothing. */
+    private boolean parts(int edge, int[] bayOf) {
+      int left = mesh.cell[2 * edge];
+      int right = mesh.cell[2 * edge + 1];
+      return left >= 0 && right >= 0 && bayOf[left] != bayOf[right];
+    }
+
     private List<ExpansionBreak> breaks(List<BitSet> bays) {
       int[] bayOf = new int[mesh.cells];
       for (int b = 0; b < bays.size(); b++) {
@@ -122,7 +129,7 @@ final class SplitSearch {
       }
       boolean[] isBreak = new boolean[mesh.cutOf.length];
       for (int e = 0; e < isBreak.length; e++) {
-        isBreak[e] = fixed[e] || mesh.cutOf[e] >= 0 && bayOf[mesh.cell[2 * e]] != bayOf[mesh.cell[2 * e + 1]];
+        isBreak[e] = fixed[e] || mesh.cutOf[e] >= 0 && parts(e, bayOf);
       }
       BreakRuns runs = new BreakRuns(mesh, isBreak);
       BreakReasons reasons = new BreakReasons(mesh, check, limits, rules);

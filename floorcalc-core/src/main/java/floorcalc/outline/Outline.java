@@ -50,7 +50,7 @@ public final class Outline implements Serializable {
   public static Outline of(Ring shell, List<Ring> voids) {
     Objects.requireNonNull(shell, "shell");
     Ring outer = shell.signedArea().isNegative() ? shell.reversed() : shell;
-    List<Ring> inner = voids.stream().map(v -> v.signedArea().isNegative() ? v : v.reversed()).toList();
+    List<Ring> inner = voids.stream().map(v -> v.signedArea().isPositive() ? v.reversed() : v).toList();
     return new Outline(outer, inner);
   }
 

@@ -10,6 +10,7 @@ import floorcalc.working.Source;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -22,6 +23,8 @@ final class Reporting {
   private static final double BEYOND = 3;
   /** Millimetres: a tape read by a whole mark too much or too little. */
   private static final double USUAL_SLIP = 100;
+  /** Of many measurements that no room has, those furthest off are named. */
+  private static final int MOST_NAMED = 12;
 
   private final Survey survey;
   private final SurveyNetwork network;
@@ -189,11 +192,18 @@ final class Reporting {
   }
 
   private Calculated<SurveyReport> outOfReach(List<Measured> stretched, List<Misfit> misfits) {
-    note("survey-no-shape", Severity.WARNING, stretched.stream().map(Measured::name).collect(Collectors.joining(", ")),
-        "no room has these lengths: as near as they come " + stretched.stream().map(one -> one.name() + " is "
+    List<Measured> worst = stretched.stream().sorted(Comparator.comparingDouble(Reporting::offBy).reversed()).limit(MOST_NAMED).toList();
+    List<Measured> named = stretched.stream().filter(worst::contains).toList();
+    String more = stretched.size() > named.size() ? ", and so with " + (stretched.size() - named.size()) + " more that are less far off" : "";
+    note("survey-no-shape", Severity.WARNING, named.stream().map(Measured::name).collect(Collectors.joining(", ")),
+        "no room has these lengths: as near as they come " + named.stream().map(one -> one.name() + " is "
             + words(one, one.adjusted()) + " and not " + words(one, one.read())).collect(Collectors.joining(", "))
-            + "; measure them again");
+            + more + "; measure them again");
     return report(List.of(), null, misfits);
+  }
+
+  private static double offBy(Measured measured) {
+    return StrictMath.abs(measured.residual()) / measured.result().observation().deviation();
   }
 
   private static String words(Measured measured, double value) {

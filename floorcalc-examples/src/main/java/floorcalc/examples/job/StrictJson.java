@@ -124,11 +124,20 @@ final class StrictJson {
       case START_OBJECT -> object(place, depth);
       case START_ARRAY -> array(place, depth);
       case VALUE_STRING -> NODES.textNode(parser.getText());
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> DecimalNode.valueOf(parser.getDecimalValue());
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number();
       case VALUE_TRUE -> NODES.booleanNode(true);
       case VALUE_FALSE -> NODES.booleanNode(false);
       default -> NODES.nullNode();
     };
+  }
+
+  private JsonNode number() throws IOException, Unreadable {
+    try {
+      return DecimalNode.valueOf(parser.getDecimalValue());
+    } catch (NumberFormatException beyond) {
+      throw new Unreadable(new TextPlace(text, (int) parser.currentTokenLocation().getCharOffset())
+          + ": found a number whose exponent is beyond all bounds; no value of a job is that large or small");
+    }
   }
 
   private JsonNode object(Place place, int depth) throws IOException, Unreadable {

@@ -1,0 +1,51 @@
+package floorcalc.fuzz;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** A sample of the cases that {@link Fuzz} tries for longer. */
+class FuzzTest {
+  private static final long SEED = 20_261_129;
+
+  /** Each case ends in a result or in a refusal that says what is wrong and where. */
+  @ParameterizedTest
+  @EnumSource(Target.class)
+  void nothingElseThanAResultOrARefusal(Target target) {
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    long faults = Fuzz.run(target, SEED, target.sample(), new PrintStream(said, true, StandardCharsets.UTF_8));
+    assertThat(faults).as(said.toString(StandardCharsets.UTF_8)).isZero();
+  }
+
+  /** A target whose cases are all refused would try nothing behind the door. */
+  @ParameterizedTest
+  @EnumSource(Target.class)
+  void bothEndingsHappen(Target target) {
+    boolean done = false;
+    boolean refused = false;
+    for (long number = 0; number < target.sample() && !(done && refused); number++) {
+      Ending ending = target.tried(target.input(SEED, number), SEED, number);
+      done |= ending == Ending.DONE;
+      refused |= ending == Ending.REFUSED;
+    }
+    assertThat(done).isTrue();
+    assertThat(refused).isTrue();
+  }
+
+  /** Found by such cases, with what was wrong: each of them ended in an exception that says nothing to who wrote the file. */
+  @Test
+  void foundBefore() {
+    // An exponent of eleven digits in a number.
+    assertThat(Target.JOB_BYTES.tried("[1e10000000000]".getBytes(StandardCharsets.UTF_8), 1, 1)).isEqualTo(Ending.REFUSED);
+    // A slot whose walls are a nanometre apart: a cut ran along it, off the floor on one side.
+    assertThat(Target.OUTLINES.tried(Target.OUTLINES.input(1, 87), 1, 87)).isEqualTo(Ending.DONE);
+    // A void of no area turned round each time it was read.
+    assertThat(Target.WKT.tried("POLYGON ((0 0, 4 0, 4 3, 0 0), (0 0, 1822 267, 911 133.5, 0 0))".getBytes(StandardCharsets.UTF_8), 1, 1))
+        .isEqualTo(Ending.DONE);
+  }
+}
