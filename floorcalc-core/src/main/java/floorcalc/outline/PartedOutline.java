@@ -93,7 +93,7 @@ public final class PartedOutline {
       edges.putIfAbsent(key(stretch), stretch);
     }
     Polygonizer polygonizer = new Polygonizer();
-    edges.values().forEach(edge -> polygonizer.add(FACTORY.createLineString(edge.getCoordinates())));
+    edges.values().forEach(edge -> polygonizer.add(stretch(edge)));
     List<Geometry> polygons = new ArrayList<>();
     for (Object polygon : polygonizer.getPolygons()) {
       if (!isInVoid((Geometry) polygon)) {
@@ -126,10 +126,17 @@ public final class PartedOutline {
     return all.toArray(Coordinate[]::new);
   }
 
+  private static Geometry stretch(SegmentString edge) {
+    Geometry stretch = FACTORY.createLineString(edge.getCoordinates());
+    stretch.setUserData(line(edge).isPresent());
+    return stretch;
+  }
+
+  /** The stretches of lines that part nothing. Of a wall a spur is left over where it folds back within a nanometre of itself: no floor lies in it. */
   private static int loose(Collection<?> edges) {
     int loose = 0;
     for (Object edge : edges) {
-      loose += ((Geometry) edge).getLength() > ROUNDED ? 1 : 0;
+      loose += ((Geometry) edge).getLength() > ROUNDED && ((Geometry) edge).getUserData().equals(true) ? 1 : 0;
     }
     return loose;
   }

@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 
 /** Job documents, read and planned. */
 final class JobCases {
-  private static final Pattern PLACE = Pattern.compile("|(/[^/]*)+|line [1-9][0-9]*, column [1-9][0-9]*|\\(and more\\)", Pattern.DOTALL);
+  private static final Pattern PLACE = Pattern.compile("\\(the whole file\\)|(/[^/]*)+|line [1-9][0-9]*, column [1-9][0-9]*|\\(and more\\)", Pattern.DOTALL);
 
   private JobCases() {}
 

@@ -12,7 +12,7 @@ enum Target {
   /** The same with rooms and values that are wrong, or right by a hair. */
   WILD_FLOORS(chance -> utf8(new JobGrammar(chance, 40 + chance.below(400)).text()), JobCases::planned, 300),
   /** Outlines handed over as objects, beside the reader and its limits. */
-  OUTLINES(OutlineCases::make, OutlineCases::planned, 60),
+  OUTLINES(OutlineCases::make, OutlineCases::planned, 40),
   /** Walls and diagonals that may fix no shape, or two. */
   SURVEYS(chance -> utf8(SurveyCases.make(chance)), SurveyCases::reported, 40),
   WKT(TextCases::wkt, TextCases::readWkt, 2000),
