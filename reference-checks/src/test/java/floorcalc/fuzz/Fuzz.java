@@ -62,9 +62,21 @@ public final class Fuzz {
     System.exit(faults == 0 ? 0 : 1);
   }
 
-  /** Tries the first cases of a seed and returns how many faults there were. */
-  static long run(Target target, long seed, long cases, PrintStream out) {
-    return new Fuzz(target, seed, out).run(0, cases);
+  /** Tries the first cases of a seed. */
+  static Fuzz tried(Target target, long seed, long cases, PrintStream out) {
+    Fuzz fuzz = new Fuzz(target, seed, out);
+    fuzz.run(0, cases);
+    return fuzz;
+  }
+
+  /** How many cases ended so. */
+  long ended(Ending ending) {
+    return endings.getOrDefault(ending, 0L);
+  }
+
+  /** How many cases ended otherwise. */
+  long faults() {
+    return faults.values().stream().mapToLong(Long::longValue).sum();
   }
 
   private long run(long from, long to) {
@@ -89,9 +101,9 @@ public final class Fuzz {
     }
     running.set(-1);
     watch.interrupt();
-    long sum = faults.values().stream().mapToLong(Long::longValue).sum();
+    long sum = faults();
     out.printf(Locale.ROOT, "%s: cases %d to %d of seed %d: %d done, %d refused, %d faults of %d kinds; %.1f s by the clock, %.1f s of processor time, the slowest %.2f s of processor time (case %d)%n", target, from,
-        to - 1, seed, endings.getOrDefault(Ending.DONE, 0L), endings.getOrDefault(Ending.REFUSED, 0L), sum, faults.size(),
+        to - 1, seed, ended(Ending.DONE), ended(Ending.REFUSED), sum, faults.size(),
         (System.nanoTime() - start) / 1e9, used / 1e9, slowest / 1e9, slowestCase);
     faults.forEach((kind, count) -> out.println("  " + count + " times " + kind));
     return sum;

@@ -135,7 +135,7 @@ final class StrictJson {
     try {
       return DecimalNode.valueOf(parser.getDecimalValue());
     } catch (NumberFormatException beyond) {
-      throw new Unreadable(new TextPlace(text, (int) parser.currentTokenLocation().getCharOffset())
+      throw new Unreadable(Mistake.Kind.TOO_LARGE, new TextPlace(text, (int) parser.currentTokenLocation().getCharOffset())
           + ": found a number whose exponent is beyond all bounds; no value of a job is that large or small");
     }
   }
