@@ -89,7 +89,7 @@ public final class Main implements Runnable {
     }
   }
 
-  /** Whether the calculations that can be explained are needed: there are many, and a start without them takes half the time. */
+  /** Whether the calculations that can be explained are needed: there are many, and making them takes longer than all else at the start. */
   private static boolean mayExplain(String[] args) {
     // A file of arguments may name the command.
     return Arrays.stream(args).anyMatch(arg -> arg.equals(ExplainCommand.NAME) || arg.startsWith("@"));
