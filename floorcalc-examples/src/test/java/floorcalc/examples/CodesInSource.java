@@ -17,6 +17,7 @@ import com.sun.source.tree.VariableTree;
 import com.sun.source.util.JavacTask;
 import com.sun.source.util.TreePath;
 import com.sun.source.util.TreePathScanner;
+import com.sun.source.util.TreeScanner;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -57,8 +58,8 @@ final class CodesInSource {
     }
   }
 
-  /** A code, and the severity beside it if one is written there. */
-  record Use(String kind, String packageName, String severity) implements Comparable<Use> {
+  /** A code, the severity beside it if one is written there, and the words that stand in the same call. */
+  record Use(String kind, String packageName, String severity, Set<String> words) implements Comparable<Use> {
     @Override
     public int compareTo(Use other) {
       return toString().compareTo(other.toString());
@@ -179,26 +180,41 @@ final class CodesInSource {
         if (maker.getKey().isCalled(home, owner, qualifier, name, arguments.size())) {
           String severity = arguments.stream().map(Tree::toString).filter(text -> text.matches("Severity\\.[A-Z]+"))
               .map(text -> text.substring(9).toLowerCase(Locale.ROOT)).findFirst().orElse("");
-          read(arguments.get(maker.getKey().place()), maker.getValue(), severity);
+          read(arguments.get(maker.getKey().place()), maker.getValue(), severity, wordsOf(arguments));
         }
       }
     }
 
-    private void read(ExpressionTree code, String kind, String severity) {
+    private Set<String> wordsOf(List<? extends ExpressionTree> arguments) {
+      Set<String> words = new TreeSet<>();
+      TreeScanner<Void, Void> literals = new TreeScanner<>() {
+        @Override
+        public Void visitLiteral(LiteralTree literal, Void none) {
+          if (literal.getValue() instanceof String text && text.contains(" ")) {
+            words.add(text);
+          }
+          return null;
+        }
+      };
+      arguments.forEach(argument -> literals.scan(argument, null));
+      return words;
+    }
+
+    private void read(ExpressionTree code, String kind, String severity, Set<String> words) {
       if (code instanceof LiteralTree literal && literal.getValue() instanceof String text) {
-        uses.computeIfAbsent(text, key -> new TreeSet<>()).add(new Use(kind, home, severity));
+        uses.computeIfAbsent(text, key -> new TreeSet<>()).add(new Use(kind, home, severity, words));
       } else if (code instanceof ConditionalExpressionTree either) {
-        read(either.getTrueExpression(), kind, severity);
-        read(either.getFalseExpression(), kind, severity);
+        read(either.getTrueExpression(), kind, severity, words);
+        read(either.getFalseExpression(), kind, severity, words);
       } else if (code instanceof ParenthesizedTree inner) {
-        read(inner.getExpression(), kind, severity);
+        read(inner.getExpression(), kind, severity, words);
       } else if (constants.containsKey(home + "." + (code instanceof IdentifierTree ? owner + "." : "") + code)) {
-        read(constants.get(home + "." + (code instanceof IdentifierTree ? owner + "." : "") + code), kind, severity);
+        read(constants.get(home + "." + (code instanceof IdentifierTree ? owner + "." : "") + code), kind, severity, words);
       } else if (code instanceof BinaryTree sum && sum.getLeftOperand() instanceof LiteralTree front
           && sum.getRightOperand().toString().endsWith(".code()")) {
-        uses.computeIfAbsent(front.getValue() + "...", key -> new TreeSet<>()).add(new Use(kind, home, severity));
+        uses.computeIfAbsent(front.getValue() + "...", key -> new TreeSet<>()).add(new Use(kind, home, severity, words));
       } else if (code instanceof IdentifierTree name && !methods.isEmpty()) {
-        named(name.getName().toString(), kind, severity);
+        named(name.getName().toString(), kind, severity, words);
       } else if (code instanceof MethodInvocationTree call && call.getArguments().isEmpty()
           && call.toString().matches(".*\\b(code|text)\\(\\)")) {
         return; // handed on from another finding, or an enum's own
@@ -208,7 +224,7 @@ final class CodesInSource {
     }
 
     /** A parameter of the method, which then takes a code itself, or a variable with its first value. */
-    private void named(String name, String kind, String severity) {
+    private void named(String name, String kind, String severity, Set<String> words) {
       MethodTree method = methods.peek();
       for (int i = 0; i < method.getParameters().size(); i++) {
         if (method.getParameters().get(i).getName().contentEquals(name)) {
@@ -231,7 +247,7 @@ final class CodesInSource {
       if (values.isEmpty()) {
         unclear.add(home + "." + owner + ": " + name);
       }
-      values.forEach(value -> read(value, kind, severity));
+      values.forEach(value -> read(value, kind, severity, words));
     }
   }
 }
