@@ -17,7 +17,8 @@ class EmbeddingTest {
   void examplesPrintWhatIsPinned() throws IOException {
     String printed = "== PriceARoom\n" + printed(PriceARoom::run) + "== CompareDirections\n" + printed(CompareDirections::run)
         + "== AuditOfAHandMadePlan\n" + printed(AuditOfAHandMadePlan::run)
-        + "== PlanAHousingStock\n" + printed(PlanAHousingStock::run);
+        + "== PlanAHousingStock\n" + printed(PlanAHousingStock::run)
+        + "== MakersRules\n" + printed(MakersRules::run);
     assertThat(printed).isEqualTo(
         Files.readString(Path.of("src", "test", "resources", "embedding-output.txt"), StandardCharsets.UTF_8));
   }
