@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -17,29 +18,51 @@ import org.junit.jupiter.api.io.TempDir;
 /** What the documentation says that the runner prints is what it prints. */
 class CommandLinePageTest {
   private static final Pattern EXAMPLE =
-      Pattern.compile("```sh\njava -jar floorcalc.jar (explain .*)\n```\n```text\n((?:.*\n)*?)```\n");
+      Pattern.compile("```sh\njava -jar (?:floorcalc-examples/target/)?floorcalc.jar (explain .*)\n```\n```text\n((?:.*\n)*?)```\n");
+  private static final Pattern SHOWN = Pattern.compile("(?m)^java -jar (?:floorcalc-examples/target/)?floorcalc\\.jar (explain .*)$");
   private static final Pattern WORD = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"|(\\S+)");
 
   @TempDir
   private Path folder;
 
   @Test
-  void examplesOfExplainPrintWhatThePageShows() throws IOException {
-    assertThat(examplesThatPrintWhatIsShown("command-line.md")).isEqualTo(6);
-    assertThat(examplesThatPrintWhatIsShown("irregular-walls.md")).isEqualTo(3);
-    assertThat(examplesThatPrintWhatIsShown("start-line.md")).isEqualTo(5);
-    assertThat(examplesThatPrintWhatIsShown("fittings.md")).isEqualTo(2);
+  void examplesOfExplainPrintWhatThePagesShow() throws IOException {
+    int examples = 0;
+    for (Path page : Docs.pages()) {
+      examples += examplesThatPrintWhatIsShown(page);
+    }
+    assertThat(examples).isGreaterThanOrEqualTo(16);
   }
 
-  private static int examplesThatPrintWhatIsShown(String page) throws IOException {
-    Matcher examples = EXAMPLE.matcher(Docs.page(page));
+  private static int examplesThatPrintWhatIsShown(Path page) throws IOException {
+    Matcher examples = EXAMPLE.matcher(Docs.text(page));
     int count = 0;
     while (examples.find()) {
       Ran ran = Ran.with(words(examples.group(1)));
-      assertThat(ran).as(examples.group(1)).isEqualTo(new Ran(0, examples.group(2), ""));
+      assertThat(ran).as("%s: %s", page.getFileName(), examples.group(1)).isEqualTo(new Ran(0, examples.group(2), ""));
       count++;
     }
     return count;
+  }
+
+  /** What is shown without its output runs too; what reads or writes a file of the reader's, or goes on in a pipe, is left out. */
+  @Test
+  void everyExplainOnAPageRuns() throws IOException {
+    List<String> faults = new ArrayList<>();
+    int commands = 0;
+    for (Path page : Docs.pages()) {
+      for (MatchResult line : SHOWN.matcher(EXAMPLE.matcher(Docs.text(page)).replaceAll("")).results().toList()) {
+        if (line.group(1).matches("[^<>|]*") && !line.group(1).matches(".*\\bmy-\\S+.*")) {
+          Ran ran = Ran.with(words(line.group(1)));
+          commands++;
+          if (ran.exit() != 0) {
+            faults.add(page.getFileName() + ": " + line.group(1) + ": " + ran.err());
+          }
+        }
+      }
+    }
+    assertThat(faults).isEmpty();
+    assertThat(commands).isGreaterThanOrEqualTo(9);
   }
 
   @Test

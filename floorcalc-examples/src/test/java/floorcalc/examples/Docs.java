@@ -10,8 +10,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 
-/** The published schemas, read from {@code docs}. */
+/** The pages, and the published schemas read from {@code docs}. */
 public final class Docs {
   private static final Path DOCS = Path.of("..", "docs");
   private static final Schema JOB = schema("job.schema.json");
@@ -35,6 +36,18 @@ public final class Docs {
 
   public static String page(String name) throws IOException {
     return Files.readString(DOCS.resolve(name), StandardCharsets.UTF_8);
+  }
+
+  /** Every page for readers: those at the top of the project and all below {@code docs}, in order. */
+  public static List<Path> pages() throws IOException {
+    Path home = DOCS.resolve("..").toAbsolutePath().normalize();
+    try (Stream<Path> top = Files.list(home); Stream<Path> below = Files.walk(home.resolve("docs"))) {
+      return Stream.concat(top, below).filter(file -> file.toString().endsWith(".md")).sorted().toList();
+    }
+  }
+
+  public static String text(Path page) throws IOException {
+    return Files.readString(page, StandardCharsets.UTF_8).replace("\r\n", "\n");
   }
 
   private static List<String> faults(Schema schema, byte[] json) {

@@ -49,6 +49,7 @@ class DocsTest {
   private static final Pattern LINK = Pattern.compile("\\]\\(([^)\\s]+)\\)|(?m)^\\[[^\\]]+\\]: (\\S+)$");
   private static final Pattern QUOTED = Pattern.compile("`([^`\\n]+)`");
   private static final Pattern TYPE = Pattern.compile("(floorcalc(?:\\.[a-z]+)*\\.[A-Z]\\w*)\\b.*");
+  private static final Pattern NAMED = Pattern.compile("\\bdocs/[\\w/-]+\\.(?:md|svg|json)(?:#[\\w-]+)?");
   private static final Pattern SOURCE = Pattern.compile("new Source\\(\\s*\"([^\"]+)\"");
   /** Names in the same form that are no packages. */
   private static final Set<String> OTHER_NAMES = Set.of("floorcalc.core", "floorcalc.jar");
@@ -65,6 +66,28 @@ class DocsTest {
       }
     }
     assertThat(broken).isEmpty();
+  }
+
+  /** A page that a source file, a schema or a build file names is there, with the heading if one is named. */
+  @Test
+  void pagesThatTheCodeNamesExist() throws IOException {
+    List<String> broken = new ArrayList<>();
+    int named = 0;
+    for (String file : sources()) {
+      for (String module : List.of("floorcalc-core", "floorcalc-examples", "reference-checks")) {
+        Path path = HOME.resolve(module).resolve("src").resolve(file);
+        if (Files.exists(path)) {
+          for (MatchResult page : NAMED.matcher(Files.readString(path, UTF_8)).results().toList()) {
+            named++;
+            if (!leads(HOME.resolve("README.md"), page.group())) {
+              broken.add(file + " -> " + page.group());
+            }
+          }
+        }
+      }
+    }
+    assertThat(broken).isEmpty();
+    assertThat(named).isGreaterThan(20);
   }
 
   private static boolean leads(Path page, String target) throws IOException {
@@ -141,6 +164,7 @@ class DocsTest {
         }
       }
     }
+    titles.removeIf(title -> title.endsWith("(invented)"));
     assertThat(titles).hasSizeGreaterThan(3).allSatisfy(title -> assertThat(page).contains(title));
   }
 
@@ -225,9 +249,10 @@ class DocsTest {
   }
 
   private static List<Path> pages() throws IOException {
-    try (Stream<Path> files = Stream.concat(Files.list(HOME), Files.list(DOCS))) {
-      return files.filter(file -> file.toString().endsWith(".md")).sorted().toList();
-    }
+    List<Path> pages = Docs.pages();
+    assertThat(pages).contains(HOME.resolve("README.md"), HOME.resolve("DEVELOPERS.md"), HOME.resolve("CHANGELOG.md"), DOCS.resolve("README.md"),
+        DOCS.resolve("examples/README.md"));
+    return pages;
   }
 
   /** A page without its fenced blocks. */

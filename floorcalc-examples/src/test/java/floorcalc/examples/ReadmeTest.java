@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -26,14 +28,18 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The Java in README.md and under docs/ compiles, runs and prints what the page says. A fenced {@code java} block is
- * followed by a fenced {@code text} block with its output; a page under docs/ may also show Java without output, which
- * is then left alone.
+ * The Java at the top of the project and under docs/ compiles, runs and prints what the page says. A fenced {@code java} block is
+ * followed by a fenced {@code text} block with its output. A page under docs/ may also show a few lines without output: these are
+ * compiled, with what they need from around them given.
  */
 class ReadmeTest {
 
   private static final Path HOME = Path.of("..").toAbsolutePath().normalize();
   private static final Pattern FENCE = Pattern.compile("(?ms)^```(\\w*)\\R(.*?)^```\\s*$");
+
+  /** What lines without a program around them may take from it. */
+  private static final Map<String, String> AROUND = new TreeMap<>(Map.of("job", "FloorJob", "plan", "FloorPlan", "bay", "Bay",
+      "room", "Outline", "levels", "Levels", "work", "SubfloorPreparation"));
 
   /** A block of Java on a page, the line where it starts, and the output printed below it, or null. */
   private record Example(Path page, int line, String java, String output) {
@@ -47,24 +53,22 @@ class ReadmeTest {
     List<Example> examples = examples(HOME.resolve("README.md"));
     assertThat(examples).isNotEmpty().allSatisfy(example -> assertThat(example.output())
         .as("the ```text block after the ```java block in line %d", example.line()).isNotNull());
+    // Pasted into jshell a line that could end there ends there: the next must not begin with a dot.
+    assertThat(examples.get(0).java().lines()).noneMatch(line -> line.strip().startsWith("."));
   }
 
   @TestFactory
   List<DynamicTest> printsWhatThePageSays() throws IOException {
-    List<Path> pages = new ArrayList<>(List.of(HOME.resolve("README.md")));
-    Path docs = HOME.resolve("docs");
-    if (Files.isDirectory(docs)) {
-      try (Stream<Path> files = Files.walk(docs)) {
-        files.filter(file -> file.toString().endsWith(".md")).sorted().forEach(pages::add);
-      }
-    }
     List<DynamicTest> tests = new ArrayList<>();
-    for (Path page : pages) {
+    for (Path page : Docs.pages()) {
       for (Example example : examples(page)) {
-        if (example.output() != null) {
-          tests.add(DynamicTest.dynamicTest(HOME.relativize(page) + " line " + example.line(),
-              () -> assertThat(run(example)).isEqualTo(example.output())));
-        }
+        tests.add(DynamicTest.dynamicTest(HOME.relativize(page) + " line " + example.line(), () -> {
+          if (example.output() == null) {
+            compile(example, asFragment(example.java()));
+          } else {
+            assertThat(run(example)).isEqualTo(example.output());
+          }
+        }));
       }
     }
     return tests;
@@ -101,8 +105,13 @@ class ReadmeTest {
 
   /** Compiles the block as the body of a main method, runs it and returns what it printed. */
   private String run(Example example) throws Exception {
+    compile(example, asClass(example.java()));
+    return printed();
+  }
+
+  private void compile(Example example, String text) throws IOException {
     Path source = directory.resolve("Shown.java");
-    Files.writeString(source, asClass(example.java()), UTF_8);
+    Files.writeString(source, text, UTF_8);
     JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
     StringWriter messages = new StringWriter();
     try (StandardJavaFileManager files = compiler.getStandardFileManager(null, null, UTF_8)) {
@@ -112,6 +121,10 @@ class ReadmeTest {
           null, files.getJavaFileObjects(source)).call();
       assertThat(compiled).as("%s line %d compiles:%n%s", example.page(), example.line(), messages).isTrue();
     }
+  }
+
+  /** Runs what was compiled last and returns what it printed. */
+  private String printed() throws Exception {
     PrintStream console = System.out;
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
     try (URLClassLoader loader = new URLClassLoader(new URL[] {directory.toUri().toURL()}, getClass().getClassLoader());
@@ -122,6 +135,20 @@ class ReadmeTest {
       System.setOut(console);
     }
     return printed.toString(UTF_8).replace("\r\n", "\n");
+  }
+
+  /** Lines without a program around them: all of the core is imported, and a value stands for each name that is used but not made. */
+  private static String asFragment(String block) throws IOException {
+    StringBuilder text = new StringBuilder();
+    Path core = HOME.resolve("floorcalc-core/src/main/java");
+    try (Stream<Path> files = Files.walk(core)) {
+      files.filter(file -> file.endsWith("package-info.java")).sorted().forEach(file ->
+          text.append("import ").append(core.relativize(file.getParent()).toString().replaceAll("[/\\\\]", ".")).append(".*;\n"));
+    }
+    String given = AROUND.entrySet().stream().filter(name -> block.matches("(?s).*\\b" + name.getKey() + "\\b.*")
+            && !block.contains(name.getValue() + " " + name.getKey() + " ="))
+        .map(name -> name.getValue() + " " + name.getKey()).collect(Collectors.joining(", "));
+    return text + "public final class Shown {\n  private Shown() { }\n  public static void shown(" + given + ") {\n" + block + "\n  }\n}\n";
   }
 
   private static String asClass(String block) {
