@@ -29,13 +29,14 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** The page of errors has every code that there is, and no other. */
+/** The page of errors has every code that there is, and no other; {@code -Ddocs.draw} writes anew which package each is in. */
 class ErrorsPageTest {
   private static final Path HOME = Path.of("..").toAbsolutePath().normalize();
   private static final String CORE = "floorcalc-core/src/main/java/floorcalc/";
@@ -48,6 +49,23 @@ class ErrorsPageTest {
   @BeforeAll
   static void readTheSources() throws IOException {
     found = new CodesInSource(List.of(HOME.resolve("floorcalc-core/src/main/java")));
+    if (System.getProperty("docs.draw") != null) {
+      writePackages("Findings", "finding", 3);
+      writePackages("Checks", "check", 4);
+    }
+  }
+
+  private static void writePackages(String heading, String kind, int cell) throws IOException {
+    Path page = HOME.resolve("docs/errors.md");
+    String before = section("errors.md", heading);
+    String after = Pattern.compile("(?m)^\\| `([^`]+)` \\|.*$").matcher(before).replaceAll(row -> {
+      String[] cells = row.group().split("(?<!\\\\)\\|");
+      if (found.uses().containsKey(row.group(1))) {
+        cells[cell] = " " + packages(uses(row.group(1), kind)) + " ";
+      }
+      return Matcher.quoteReplacement(String.join("|", cells) + "|");
+    });
+    Files.writeString(page, Files.readString(page, UTF_8).replace(before, after), UTF_8);
   }
 
   @Test
