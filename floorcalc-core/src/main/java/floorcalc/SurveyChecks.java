@@ -1,5 +1,6 @@
 package floorcalc;
 
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.survey.Measured;
 import floorcalc.outline.survey.Misfit;
 import floorcalc.outline.survey.SurveyReport;
@@ -16,7 +17,6 @@ import floorcalc.working.Worked;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Says of each surveyed room of a job how far its measurements can be trusted. */
@@ -53,7 +53,7 @@ final class SurveyChecks {
     Measured worst = room.measurements().stream().max(Comparator.comparingDouble(SurveyChecks::normalised)).orElseThrow();
     boolean fits = normalised(worst) <= Misfit.LIMIT;
     return List.of(checked, new Check(name, new Judgement("survey-fits", "measurements fit each other", worst.name(),
-        String.format(Locale.ROOT, "greatest normalised residual %.2f", normalised(worst)), "at most " + Misfit.LIMIT,
+        "greatest normalised residual " + PlainNumber.text(normalised(worst), 2), "at most " + Misfit.LIMIT,
         fits ? Outcome.MET : Outcome.NOT_MET, Misfit.SOURCE, fits ? "" : again)));
   }
 

@@ -1,6 +1,6 @@
 package floorcalc.boards;
 
-import java.math.BigDecimal;
+import floorcalc.measure.PlainNumber;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -169,7 +169,7 @@ final class PriceGame {
 
   /** The value of the game less what rounding may have added, to four decimals, such that it rounds up to the bound. */
   String shown() {
-    return BigDecimal.valueOf(sure()).setScale(4, RoundingMode.CEILING).toPlainString();
+    return PlainNumber.of(sure()).setScale(4, RoundingMode.CEILING).toPlainString();
   }
 
   /** The ways of which the best mixture is made, the greatest share first, each told by its start pieces. */

@@ -1,7 +1,7 @@
 package floorcalc.boards;
 
 import floorcalc.measure.Length;
-import java.math.BigDecimal;
+import floorcalc.measure.PlainNumber;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -57,7 +57,7 @@ final class ShareBound {
 
   /** What all runs count for with that rounding, less what adding up may round, to four decimals. */
   String sum() {
-    return BigDecimal.valueOf(sum).setScale(4, RoundingMode.CEILING).toPlainString();
+    return PlainNumber.of(sum).setScale(4, RoundingMode.CEILING).toPlainString();
   }
 
   /** Tries roundings until a number of boards is reached; returns the bound. */

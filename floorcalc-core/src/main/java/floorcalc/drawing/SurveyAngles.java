@@ -1,13 +1,12 @@
 package floorcalc.drawing;
 
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.network.AdjustedPoint;
 import floorcalc.outline.survey.Measured;
 import floorcalc.outline.survey.Survey;
 import floorcalc.outline.survey.SurveyReport;
 import floorcalc.outline.survey.SurveyWall;
 import floorcalc.outline.survey.SurveyedRoom;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -80,7 +79,7 @@ final class SurveyAngles {
   }
 
   private static String degrees(double angle) {
-    return BigDecimal.valueOf(angle).setScale(1, RoundingMode.HALF_UP).toPlainString() + "\u00b0";
+    return PlainNumber.text(angle, 1) + "\u00b0";
   }
 
   private boolean label(int corner, String text, SurveyFigure.Ground ground) {

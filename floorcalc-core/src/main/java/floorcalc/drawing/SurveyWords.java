@@ -1,6 +1,7 @@
 package floorcalc.drawing;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.Point;
 import floorcalc.outline.survey.Measured;
 import floorcalc.outline.survey.Misfit;
@@ -9,11 +10,9 @@ import floorcalc.outline.survey.Survey;
 import floorcalc.outline.survey.SurveyReport;
 import floorcalc.outline.survey.SurveyedRoom;
 import floorcalc.outline.survey.ToMeasure;
-import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** The sentences of a drawing of a survey: the line below the heading, what to measure, and all of it for those who cannot see it. */
@@ -53,7 +52,7 @@ final class SurveyWords {
   }
 
   static String decimals(double value, int places) {
-    return String.format(Locale.ROOT, "%." + places + "f", value);
+    return PlainNumber.text(value, places);
   }
 
   /** What to measure, the worst first. */
@@ -110,7 +109,7 @@ final class SurveyWords {
   }
 
   private static String degrees(double angle) {
-    return Words.degrees(BigDecimal.valueOf(angle).setScale(6, RoundingMode.HALF_EVEN));
+    return Words.degrees(PlainNumber.of(angle).setScale(6, RoundingMode.HALF_EVEN));
   }
 
   private String lengths(ToMeasure tie) {

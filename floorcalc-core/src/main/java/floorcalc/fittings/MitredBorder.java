@@ -1,6 +1,7 @@
 package floorcalc.fittings;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.Outline;
 import floorcalc.outline.OutlineCheck;
 import floorcalc.outline.OutlineFault;
@@ -86,7 +87,7 @@ public final class MitredBorder {
     List<BigDecimal> tangents = new ArrayList<>();
     List<BigDecimal> mitres = new ArrayList<>();
     for (int i = 0; i < n; i++) {
-      BigDecimal angle = BigDecimal.valueOf(line.angleDegrees(i)).setScale(ANGLE_DECIMALS, RoundingMode.HALF_UP);
+      BigDecimal angle = PlainNumber.of(line.angleDegrees(i)).setScale(ANGLE_DECIMALS, RoundingMode.HALF_UP);
       BigDecimal mitre = BigDecimal.valueOf(90).subtract(angle.divide(BigDecimal.valueOf(2))).setScale(DEGREE_DECIMALS, RoundingMode.HALF_UP);
       mitres.add(mitre);
       tangents.add(tangent(line, i));
@@ -163,7 +164,7 @@ public final class MitredBorder {
     double cross = a[0] * b[1] - a[1] * b[0];
     double dot = a[0] * b[0] + a[1] * b[1];
     double lengths = Math.sqrt(a[0] * a[0] + a[1] * a[1]) * Math.sqrt(b[0] * b[0] + b[1] * b[1]);
-    return BigDecimal.valueOf(dot >= 0 ? cross / (lengths + dot) : (lengths - dot) / cross);
+    return PlainNumber.of(dot >= 0 ? cross / (lengths + dot) : (lengths - dot) / cross);
   }
 
   private static Ring moved(Ring line, Length depth, List<BigDecimal> tangents) {

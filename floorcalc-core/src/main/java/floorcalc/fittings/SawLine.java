@@ -1,6 +1,7 @@
 package floorcalc.fittings;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.Point;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -50,7 +51,7 @@ public record SawLine(Point from, Point to) {
    */
   public BigDecimal degreesToEdge() {
     double degrees = StrictMath.toDegrees(StrictMath.atan2(Math.abs((double) dy()), Math.abs((double) dx())));
-    return BigDecimal.valueOf(degrees).setScale(DEGREE_DECIMALS, RoundingMode.HALF_EVEN);
+    return PlainNumber.of(degrees).setScale(DEGREE_DECIMALS, RoundingMode.HALF_EVEN);
   }
 
   /**

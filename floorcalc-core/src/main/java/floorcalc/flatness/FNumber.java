@@ -2,6 +2,7 @@ package floorcalc.flatness;
 
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.working.Calculated;
 import floorcalc.working.Source;
 import floorcalc.working.Standing;
@@ -34,7 +35,7 @@ public record FNumber(double value, int readings) {
   /** Checks the ranges. */
   public FNumber {
     if (!(value > 0)) {
-      throw new IllegalArgumentException("an F-number must be more than 0, but was " + value);
+      throw new IllegalArgumentException("an F-number must be more than 0, but was " + PlainNumber.text(value));
     }
     if (readings < 1) {
       throw new IllegalArgumentException("an F-number must come from at least 1 value, but has " + readings);
@@ -140,7 +141,7 @@ public record FNumber(double value, int readings) {
   }
 
   private BigDecimal decimal() {
-    return BigDecimal.valueOf(value);
+    return PlainNumber.of(value);
   }
 
   private static BigDecimal big(Length length) {

@@ -1,6 +1,7 @@
 package floorcalc.laying;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Ring;
 import floorcalc.outline.survey.SurveyReport;
@@ -17,7 +18,6 @@ import floorcalc.working.Step;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -136,7 +136,7 @@ final class MeasuredStops {
 
   private static Finding finding(StripRisk risk, Stop stop, StartLine line) {
     double percent = risk.probability() * 100;
-    String chance = percent < 0.1 ? "less than 0.1 %" : String.format(Locale.ROOT, "%.1f %%", percent);
+    String chance = percent < 0.1 ? "less than 0.1 %" : PlainNumber.text(percent, 1) + " %";
     return new Finding("strip-within-survey", percent < 5 ? Severity.NOTE : Severity.WARNING, stop.name(),
         "the strip there is " + tenths(risk.strip()) + " with a standard deviation of " + tenths(risk.standardDeviation())
             + " by the survey; the chance that it comes out under " + line.minimum() + " is " + chance
@@ -145,6 +145,6 @@ final class MeasuredStops {
   }
 
   private static String tenths(Length length) {
-    return String.format(Locale.ROOT, "%.1f mm", length.toMillimetres());
+    return PlainNumber.text(length.toMillimetres(), 1) + " mm";
   }
 }

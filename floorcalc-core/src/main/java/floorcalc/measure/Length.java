@@ -144,14 +144,14 @@ public final class Length implements Comparable<Length>, Serializable {
   public static Length fromMillimetres(double millimetres, RoundingMode mode) {
     Objects.requireNonNull(mode, "mode");
     if (!Double.isFinite(millimetres)) {
-      throw new IllegalArgumentException("millimetres must be a finite number, but was " + millimetres);
+      throw new IllegalArgumentException("millimetres must be a finite number, but was " + PlainNumber.text(millimetres));
     }
     BigDecimal nm = new BigDecimal(millimetres).movePointRight(MILLIMETRE_DECIMALS);
     if (mode == RoundingMode.UNNECESSARY && !Whole.isWhole(nm)) {
-      throw new ArithmeticException(millimetres + " mm is not a whole number of nanometres as a double;"
+      throw new ArithmeticException(PlainNumber.text(millimetres) + " mm is not a whole number of nanometres as a double;"
           + " choose another rounding than UNNECESSARY");
     }
-    return Whole.length(nm.setScale(0, mode).toBigInteger(), () -> millimetres + " mm");
+    return Whole.length(nm.setScale(0, mode).toBigInteger(), () -> PlainNumber.text(millimetres) + " mm");
   }
 
   /**

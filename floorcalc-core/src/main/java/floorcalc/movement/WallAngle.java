@@ -1,6 +1,7 @@
 package floorcalc.movement;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.working.Calculated;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
@@ -75,7 +76,7 @@ public final class WallAngle implements Serializable {
   }
 
   private static BigDecimal part(double value) {
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(PLACES, RoundingMode.HALF_EVEN);
+    BigDecimal rounded = PlainNumber.of(value).setScale(PLACES, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
   }
 

@@ -1,11 +1,11 @@
 package floorcalc.movement;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.Direction;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
-import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -94,7 +94,7 @@ public final class WallPoints {
       int next = (i + 1) % ring.size();
       double dx = ring.x(next) - ring.x(i);
       double dy = ring.y(next) - ring.y(i);
-      WallAngle angle = WallAngle.of(BigDecimal.valueOf(StrictMath.toDegrees(
+      WallAngle angle = WallAngle.of(PlainNumber.of(StrictMath.toDegrees(
           StrictMath.atan2(Math.abs(dy), Math.abs(dx)))).setScale(DECIMALS, RoundingMode.HALF_EVEN));
       // The floor's outward direction square to the wall is (dy, -dx).
       int outAlong = (int) Math.signum(dy);

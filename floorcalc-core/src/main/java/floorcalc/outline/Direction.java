@@ -1,5 +1,6 @@
 package floorcalc.outline;
 
+import floorcalc.measure.PlainNumber;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -37,7 +38,7 @@ public final class Direction implements Comparable<Direction>, Serializable {
    */
   public static Direction fromDegrees(double degrees) {
     if (!(StrictMath.abs(degrees) <= 1_000_000)) {
-      throw new IllegalArgumentException("direction must be within 1000000 degrees either way, but was " + degrees);
+      throw new IllegalArgumentException("direction must be within 1000000 degrees either way, but was " + PlainNumber.text(degrees));
     }
     long nano = new BigDecimal(degrees).movePointRight(9).setScale(0, RoundingMode.HALF_EVEN).longValueExact();
     return new Direction(Math.floorMod(nano, FULL));

@@ -1,6 +1,7 @@
 package floorcalc.rows;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
@@ -80,7 +81,7 @@ public final class EndCut {
     Length runOff = ControlLine.nearest(p.multiply(cot));
     BigDecimal cutSquared = p.multiply(p).multiply(BigDecimal.ONE.add(cot.multiply(cot)));
     Length cut = ControlLine.nearest(cutSquared.sqrt(ControlLine.ENOUGH));
-    BigDecimal degrees = BigDecimal.valueOf(StrictMath.toDegrees(StrictMath.atan(cot.doubleValue())))
+    BigDecimal degrees = PlainNumber.of(StrictMath.toDegrees(StrictMath.atan(cot.doubleValue())))
         .setScale(DEGREE_DECIMALS, RoundingMode.HALF_EVEN);
     Term u = Term.of("u", "how far the wall goes along the boards", along.abs());
     Term v = Term.of("v", "how far it goes across them", across.abs());

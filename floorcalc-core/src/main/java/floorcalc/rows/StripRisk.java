@@ -1,6 +1,7 @@
 package floorcalc.rows;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Source;
@@ -146,7 +147,7 @@ public final class StripRisk {
       terms.add(Term.of("s", "strip as measured", strip));
       terms.add(Term.of("d", "standard deviation of the place of the stop", deviation));
     }
-    BigDecimal shown = BigDecimal.valueOf(chance).setScale(DECIMALS, RoundingMode.HALF_UP);
+    BigDecimal shown = PlainNumber.of(chance).setScale(DECIMALS, RoundingMode.HALF_UP);
     steps.add(new Step("chance-too-narrow", "How likely is the strip narrower than the minimum? Phi is the share of the normal"
         + " distribution below a value.", formula + ", rounded to six decimals", terms, shown, Source.DEFINITION));
     return Calculated.of(new StripRisk(strip, deviation, chance), steps, findings);

@@ -1,6 +1,7 @@
 package floorcalc.transitions;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.Point;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
@@ -152,7 +153,7 @@ public record ProfileLine(List<ProfilePiece> pieces) {
   }
 
   private static BigDecimal degrees(BigDecimal tangent) {
-    return BigDecimal.valueOf(StrictMath.toDegrees(StrictMath.atan(tangent.doubleValue())))
+    return PlainNumber.of(StrictMath.toDegrees(StrictMath.atan(tangent.doubleValue())))
         .setScale(DEGREE_DECIMALS, RoundingMode.HALF_EVEN);
   }
 

@@ -1,5 +1,6 @@
 package floorcalc.outline.network;
 
+import floorcalc.measure.PlainNumber;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -23,7 +24,7 @@ public record NetworkPoint(String name, double x, double y, Held held) implement
       throw new IllegalArgumentException("a point of a network needs a name that is not blank");
     }
     if (!Double.isFinite(x) || !Double.isFinite(y)) {
-      throw new IllegalArgumentException("point " + name + " must have finite coordinates, but was at (" + x + ", " + y + ")");
+      throw new IllegalArgumentException("point " + name + " must have finite coordinates, but was at (" + PlainNumber.text(x) + ", " + PlainNumber.text(y) + ")");
     }
     Objects.requireNonNull(held, "held");
   }

@@ -1,5 +1,6 @@
 package floorcalc.outline.network;
 
+import floorcalc.measure.PlainNumber;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -27,11 +28,11 @@ public final class Observation implements Serializable {
     this.value = value;
     this.deviation = deviation;
     if (!Double.isFinite(value)) {
-      throw new IllegalArgumentException("the value of " + name() + " must be finite, but was " + value);
+      throw new IllegalArgumentException("the value of " + name() + " must be finite, but was " + PlainNumber.text(value));
     }
     if (!(deviation >= 0) || !Double.isFinite(deviation)) {
       throw new IllegalArgumentException("the standard deviation of " + name() + " must be 0 (exact) or more, but was "
-          + deviation);
+          + PlainNumber.text(deviation));
     }
     if (from.equals(to) || kind == Kind.ANGLE && (at.equals(from) || at.equals(to))) {
       throw new IllegalArgumentException(name() + " must be between different points");
@@ -65,7 +66,7 @@ public final class Observation implements Serializable {
   public static Observation distance(String from, String to, double value, double deviation) {
     Objects.requireNonNull(from, "from");
     if (!(value > 0)) {
-      throw new IllegalArgumentException("the distance from " + from + " to " + to + " must be more than 0, but was " + value);
+      throw new IllegalArgumentException("the distance from " + from + " to " + to + " must be more than 0, but was " + PlainNumber.text(value));
     }
     return new Observation(Kind.DISTANCE, from, from, to, value, deviation);
   }
@@ -190,7 +191,7 @@ public final class Observation implements Serializable {
 
   @Override
   public String toString() {
-    return name() + ": " + value + " +- " + deviation;
+    return name() + ": " + PlainNumber.text(value) + " +- " + PlainNumber.text(deviation);
   }
 
   /** What was read is made anew, so that it keeps every check. */

@@ -2,6 +2,7 @@ package floorcalc.outline.survey;
 
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import floorcalc.working.Severity;
@@ -117,7 +118,7 @@ public final class AreaRange {
   public static Calculated<AreaRange> nearSquare(List<Length> walls, double degrees) {
     Objects.requireNonNull(walls, "walls");
     if (!(degrees >= 0 && degrees <= 45)) {
-      throw new IllegalArgumentException("how far a corner may be from square must be from 0 to 45 degrees, but was " + degrees);
+      throw new IllegalArgumentException("how far a corner may be from square must be from 0 to 45 degrees, but was " + PlainNumber.text(degrees));
     }
     Sides sides = Sides.ofFour(walls);
     List<NearSquare.Limit> limits = new NearSquare(sides).limits(degrees);

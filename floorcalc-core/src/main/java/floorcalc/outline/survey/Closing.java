@@ -1,8 +1,8 @@
 package floorcalc.outline.survey;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.working.Calculated;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,7 +21,7 @@ final class Closing {
     List<Length> lengths = survey.walls().stream().map(SurveyWall::length).toList();
     List<Angle> turns = new ArrayList<>();
     for (int i = 0; i + 1 < survey.size(); i++) {
-      turns.add(Angle.fromDegrees(BigDecimal.valueOf(degrees(survey, layout, i))));
+      turns.add(Angle.fromDegrees(PlainNumber.of(degrees(survey, layout, i))));
     }
     return Traverse.ofTurns(lengths, turns, ClosingLimit.FLOOR);
   }

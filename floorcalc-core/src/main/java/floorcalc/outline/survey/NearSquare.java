@@ -2,6 +2,7 @@ package floorcalc.outline.survey;
 
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.working.Source;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
@@ -81,7 +82,7 @@ final class NearSquare {
   List<Limit> limits(double degrees) {
     double least = leastDegrees();
     if (least > degrees + SLACK_DEGREES) {
-      throw new IllegalArgumentException("no room with these 4 walls has every corner within " + degrees
+      throw new IllegalArgumentException("no room with these 4 walls has every corner within " + PlainNumber.text(degrees)
           + " degrees of square; the nearest has one "
           + new BigDecimal(least).setScale(3, RoundingMode.CEILING).toPlainString()
           + " degrees off; allow at least that, or measure the walls again");
@@ -161,7 +162,7 @@ final class NearSquare {
       Step diagonal = new Step("diagonal-at-limit", "What is the square of the diagonal that cuts off corner " + (corner + 1)
           + " when it is at the limit, the diagonal being " + across + " long?", "f = " + u + " * " + u + " + " + v + " * " + v
           + " - 2 * " + u + " * " + v + " * t, rounded to the nearest square nanometre", List.of(sides.term(corner - 1),
-          sides.term(corner), Term.of("t", "cosine of " + degrees + " degrees", cosine)),
+          sides.term(corner), Term.of("t", "cosine of " + PlainNumber.text(degrees) + " degrees", cosine)),
           Area.ofSquareNanometres(square), Source.DEFINITION);
       List<Term> terms = sides.terms();
       terms.add(Term.of("f", "square of that diagonal", Area.ofSquareNanometres(square)));

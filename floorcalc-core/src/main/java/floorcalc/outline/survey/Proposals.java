@@ -1,12 +1,12 @@
 package floorcalc.outline.survey;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.network.Adjustment;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleBiFunction;
 
 /** What to measure more: the ties that tell most, of those with nothing in between if there are any. */
@@ -132,7 +132,7 @@ final class Proposals {
   }
 
   static String metres(double millimetres) {
-    return String.format(Locale.ROOT, "%.3f m", millimetres / 1000);
+    return PlainNumber.text(millimetres / 1000, 3) + " m";
   }
 
   static String length(double millimetres) {

@@ -1,6 +1,7 @@
 package floorcalc.outline.survey;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.working.Calculated;
@@ -12,7 +13,6 @@ import floorcalc.working.Term;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Puts the report on a survey together. */
@@ -225,8 +225,8 @@ final class Reporting {
       steps.add(new Step("factor", "By what would the standard deviations have to be multiplied to fit what the measurements"
           + " are off?", "s0 = sqrt(sum / r)", List.of(
               Term.of("sum", "sum of the squares of the residuals, each divided by its standard deviation",
-                  room.fixed().squares()),
-              Term.of("r", "redundancy", room.redundancy())), room.factor(), Source.DEFINITION));
+                  PlainNumber.of(room.fixed().squares())),
+              Term.of("r", "redundancy", room.redundancy())), PlainNumber.of(room.factor()), Source.DEFINITION));
     }
   }
 
@@ -248,7 +248,7 @@ final class Reporting {
   }
 
   private static String squareMetres(double squareMillimetres) {
-    return String.format(Locale.ROOT, "%.2f m²", squareMillimetres / 1e6);
+    return PlainNumber.text(squareMillimetres / 1e6, 2) + " m²";
   }
 
   private Calculated<SurveyReport> report(List<Shapes.Shape> shapes, SurveyedRoom room, List<Misfit> misfits) {

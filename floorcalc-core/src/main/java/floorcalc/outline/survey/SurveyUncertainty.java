@@ -1,6 +1,7 @@
 package floorcalc.outline.survey;
 
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import java.io.Serializable;
 import java.util.Objects;
 
@@ -40,7 +41,7 @@ public record SurveyUncertainty(Length length, Length lengthPerMetre, double tur
     }
     if (!(turnDegrees > 0 && turnDegrees <= 45)) {
       throw new IllegalArgumentException("the standard deviation of a turn must be more than 0 and at most 45 degrees, but was "
-          + turnDegrees);
+          + PlainNumber.text(turnDegrees));
     }
   }
 

@@ -1,5 +1,6 @@
 package floorcalc.outline.survey;
 
+import floorcalc.measure.PlainNumber;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -37,7 +38,7 @@ public final class Turn implements Serializable {
    */
   public static Turn ofDegrees(double degrees) {
     if (!(StrictMath.abs(degrees) < 180)) {
-      throw new IllegalArgumentException("a turn must be between -180 and 180 degrees, but was " + degrees
+      throw new IllegalArgumentException("a turn must be between -180 and 180 degrees, but was " + PlainNumber.text(degrees)
           + "; give the degrees to the left by which the next wall leaves the straight line, negative to the right");
     }
     return new Turn(degrees > 0 ? Side.LEFT : degrees < 0 ? Side.RIGHT : Side.UNKNOWN, degrees);
@@ -96,7 +97,7 @@ public final class Turn implements Serializable {
 
   @Override
   public String toString() {
-    return isMeasured() ? degrees + "°" : switch (side) {
+    return isMeasured() ? PlainNumber.text(degrees) + "°" : switch (side) {
       case LEFT -> "left";
       case RIGHT -> "right";
       case UNKNOWN -> "unknown";

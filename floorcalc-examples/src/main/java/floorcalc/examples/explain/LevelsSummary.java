@@ -5,6 +5,7 @@ import floorcalc.levels.LevelPlane;
 import floorcalc.levels.SpotWork;
 import floorcalc.levels.SubfloorPreparation;
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.Point;
 import floorcalc.working.Judgement;
 import java.math.BigDecimal;
@@ -41,7 +42,7 @@ final class LevelsSummary {
     LevelPlane plane = found.plane();
     lines.add("level: the plane of best fit falls " + lines.depth(plane.fall()) + " over the readings"
         + plane.directionOfFall().map(direction -> ", " + plane.slope().stripTrailingZeros().toPlainString() + " mm per m, towards "
-            + BigDecimal.valueOf(direction.degrees()).setScale(1, RoundingMode.HALF_UP).toPlainString()
+            + PlainNumber.text(direction.degrees(), 1)
             + "° (anticlockwise from x)").orElse("") + "; this is no matter for flatness");
     lines.add("  farthest above it " + lines.depth(plane.residual(plane.highestAbove())) + " at " + at(plane.highestAbove().place())
         + ", farthest below " + lines.depth(plane.residual(plane.deepestBelow())) + " at " + at(plane.deepestBelow().place()));

@@ -4,11 +4,11 @@ import floorcalc.drawing.Measures;
 import floorcalc.examples.job.Tape;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.measure.TapeNotation;
 import floorcalc.measure.TapeNotationException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -126,7 +126,7 @@ public final class Figures {
   String area(Area area) {
     String metric = area.toSquareMetreString(2) + " m²";
     return inches()
-        ? metric + String.format(Locale.ROOT, " (%.1f ft²)", area.toSquareMetres() / SQUARE_METRES_PER_SQUARE_FOOT)
+        ? metric + " (" + PlainNumber.text(area.toSquareMetres() / SQUARE_METRES_PER_SQUARE_FOOT, 1) + " ft²)"
         : metric;
   }
 }

@@ -1,5 +1,6 @@
 package floorcalc.examples.sheet;
 
+import floorcalc.measure.PlainNumber;
 import java.util.List;
 
 /** Writes HTML; every text that comes from outside is escaped on its way in. Not thread-safe. */
@@ -45,7 +46,7 @@ final class Html {
     }
     out.append("<colgroup>");
     for (String part : parts.split(" ")) {
-      out.append("<col style=\"width:").append(Integer.parseInt(part) * 1000 / sum / 10.0).append("%\"/>");
+      out.append("<col style=\"width:").append(PlainNumber.text(Integer.parseInt(part) * 1000 / sum / 10.0)).append("%\"/>");
     }
     out.append("</colgroup>\n");
     return this;

@@ -5,6 +5,7 @@ import floorcalc.fittings.GluedPart;
 import floorcalc.fittings.HoleInPiece;
 import floorcalc.fittings.Notch;
 import floorcalc.measure.Length;
+import floorcalc.measure.PlainNumber;
 import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import java.util.ArrayList;
@@ -245,7 +246,6 @@ final class NotchFigure {
   }
 
   private static String number(double value) {
-    String text = String.format(Locale.ROOT, "%.2f", value);
-    return text.equals("-0.00") ? "0.00" : text;
+    return PlainNumber.text(value, 2);
   }
 }
