@@ -50,7 +50,7 @@ class DocsTest {
   private static final Pattern QUOTED = Pattern.compile("`([^`\\n]+)`");
   private static final Pattern TYPE = Pattern.compile("(floorcalc(?:\\.[a-z]+)*\\.[A-Z]\\w*)\\b.*");
   private static final Pattern NAMED = Pattern.compile("\\bdocs/[\\w/-]+\\.(?:md|svg|json)(?:#[\\w-]+)?");
-  private static final Pattern SOURCE = Pattern.compile("new Source\\(\\s*\"([^\"]+)\"");
+  private static final Pattern SOURCE = Pattern.compile("(?:new Source|Source\\.[a-z]\\w*)\\(\\s*\"([^\"]+)\"");
   /** Names in the same form that are no packages. */
   private static final Set<String> OTHER_NAMES = Set.of("floorcalc.core", "floorcalc.jar");
 
