@@ -82,7 +82,8 @@ class HouseTest {
     arrows.put("finishing", Set.of("measure", "working", "rules", "outline", "bays", "transitions", "fittings", "rows", "joints",
         "boards", "materials", "trims", "underlay", "moisture", "movement", "flatness", "levels", "site", "plan"));
     // A job hands out its boards, whose width tells a sawn edge from a factory edge.
-    arrows.put("drawing", Set.of("measure", "working", "rules", "outline", "bays", "fittings", "levels", "boards", "plan"));
+    arrows.put("drawing", Set.of("measure", "working", "rules", "outline", "rows", "joints", "bays", "transitions", "fittings", "trims",
+        "moisture", "movement", "flatness", "levels", "boards", "plan"));
     return arrows;
   }
 

@@ -89,6 +89,15 @@ final class Paper {
         CAPTION + ABOVE + height / chosen + BELOW, chosen, minX, maxY, width / chosen, height / chosen));
   }
 
+  /**
+   * Returns an upright sheet for what is no plan and finds its own places on it.
+   *
+   * @param footTop the y below which scale bar, key and notes stand
+   */
+  static Paper figure(long scale, double footTop) {
+    return new Paper(SHORT_SIDE, LONG_SIDE, scale, 0, 0, SHORT_SIDE - LEFT - RIGHT, footTop - CAPTION - ABOVE - BELOW);
+  }
+
   private interface Layout<T> {
     T of(long minX, long maxY, double width, double height);
   }
@@ -114,7 +123,8 @@ final class Paper {
     return scaleFor(Math.max(width / (across - LEFT - RIGHT), height / (down - CAPTION - ABOVE - BELOW)));
   }
 
-  private static long scaleFor(double least) {
+  /** Returns the smallest round scale at or above a ratio. */
+  static long scaleFor(double least) {
     for (long scale : SCALES) {
       if (scale >= least) {
         return scale;

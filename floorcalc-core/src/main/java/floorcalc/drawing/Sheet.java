@@ -182,4 +182,23 @@ final class Sheet {
     d.append(' ');
     Svg.appendNumber(d, y2);
   }
+
+  /** Returns all layers as one SVG element, so high, with a title and a description for those who do not see it. */
+  String svg(double end, String title, String description) {
+    String width = Svg.number(paper.width());
+    String height = Svg.number(end);
+    Svg svg = new Svg();
+    svg.line("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-labelledby=\"" + id + "-title "
+        + id + "-desc\" width=\"" + width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + ' '
+        + height + "\" font-family=\"sans-serif\" fill=\"none\" stroke=\"#000\">");
+    svg.element("title", "id=\"" + id + "-title\"", title);
+    svg.element("desc", "id=\"" + id + "-desc\"", description);
+    svg.line("<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"#fff\" stroke=\"none\"/>");
+    svg.line("<g>").add(floor).line("</g>");
+    svg.line("<g>").add(lines).line("</g>");
+    svg.line("<g>").add(grounds).line("</g>");
+    svg.line("<g fill=\"#000\" stroke=\"none\" text-anchor=\"middle\">").add(texts).line("</g>");
+    svg.line("</svg>");
+    return svg.toString();
+  }
 }

@@ -146,21 +146,7 @@ final class SurveyComposition {
   }
 
   private String put(Sheet sheet, Foot foot, List<SurveyAngles.OutOfSquare> out) {
-    String width = Svg.number(sheet.paper.width());
-    String height = Svg.number(foot.end());
-    Svg svg = new Svg();
-    svg.line("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-labelledby=\"" + sheet.id + "-title "
-        + sheet.id + "-desc\" width=\"" + width + "mm\" height=\"" + height + "mm\" viewBox=\"0 0 " + width + ' '
-        + height + "\" font-family=\"sans-serif\" fill=\"none\" stroke=\"#000\">");
-    svg.element("title", "id=\"" + sheet.id + "-title\"",
-        drawing.title().isBlank() ? "A room as measured" : "A room as measured: " + drawing.title());
-    svg.element("desc", "id=\"" + sheet.id + "-desc\"", words.description(sheet, out));
-    svg.line("<rect width=\"" + width + "\" height=\"" + height + "\" fill=\"#fff\" stroke=\"none\"/>");
-    svg.line("<g>").add(sheet.floor).line("</g>");
-    svg.line("<g>").add(sheet.lines).line("</g>");
-    svg.line("<g>").add(sheet.grounds).line("</g>");
-    svg.line("<g fill=\"#000\" stroke=\"none\" text-anchor=\"middle\">").add(sheet.texts).line("</g>");
-    svg.line("</svg>");
-    return svg.toString();
+    return sheet.svg(foot.end(), drawing.title().isBlank() ? "A room as measured" : "A room as measured: " + drawing.title(),
+        words.description(sheet, out));
   }
 }

@@ -11,6 +11,7 @@ import floorcalc.working.Standing;
 import floorcalc.working.Step;
 import floorcalc.working.Term;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -88,36 +89,78 @@ public final class JointLayout {
   }
 
   /**
+   * Returns how many rows there are.
+   *
+   * @return the number, not negative
+   */
+  public int rows() {
+    return rows.count();
+  }
+
+  /**
+   * Returns the end joints of a row.
+   *
+   * @param row the row, from 1 to {@link #rows()}
+   * @return the joints in order, an unmodifiable list, not null
+   * @throws IndexOutOfBoundsException if there is no such row
+   */
+  public List<Length> joints(int row) {
+    Objects.checkIndex(row - 1, rows.count());
+    return Arrays.stream(rows.all(row - 1)).mapToObj(Length::ofNanometres).toList();
+  }
+
+  /**
    * Returns the two joints of touching rows that lie nearest to each other; of equals, those in the lowest row and
    * there at the lowest place.
    *
    * @return the pair, empty if no two rows with joints touch; not null
    */
   public Optional<JointPair> smallestOffset() {
-    int bestRow = -1;
+    JointPair best = null;
+    for (int row = 1; row < rows.count(); row++) {
+      JointPair nearest = nearest(row - 1);
+      if (nearest != null && (best == null || nearest.offset().compareTo(best.offset()) < 0)) {
+        best = nearest;
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  /**
+   * Returns the two joints of a row and of the next one that lie nearest to each other where the rows touch; of equals, those
+   * at the lowest place.
+   *
+   * @param row the lower row, from 1 to the last but one
+   * @return the pair, empty if one of the rows has no joint where they touch; not null
+   * @throws IndexOutOfBoundsException if there is no such row with one above it
+   */
+  public Optional<JointPair> smallestOffset(int row) {
+    Objects.checkIndex(row - 1, rows.count() - 1);
+    return Optional.ofNullable(nearest(row - 1));
+  }
+
+  /** The nearest joints of a row, from 0, and the next one; null if there are none. */
+  private JointPair nearest(int row) {
     long bestAt = 0;
     long bestOther = 0;
     long best = Long.MAX_VALUE;
-    for (int row = 0; row + 1 < rows.count(); row++) {
-      long[] lower = rows.where(row, row);
-      long[] upper = rows.where(row + 1, row);
-      int j = 0;
-      for (long joint : lower) {
-        while (j < upper.length && upper[j] < joint) {
-          j++;
-        }
-        for (int k = Math.max(0, j - 1); k < Math.min(upper.length, j + 1); k++) {
-          long offset = Math.abs(upper[k] - joint);
-          if (offset < best) {
-            best = offset;
-            bestRow = row;
-            bestAt = joint;
-            bestOther = upper[k];
-          }
+    long[] lower = rows.where(row, row);
+    long[] upper = rows.where(row + 1, row);
+    int j = 0;
+    for (long joint : lower) {
+      while (j < upper.length && upper[j] < joint) {
+        j++;
+      }
+      for (int k = Math.max(0, j - 1); k < Math.min(upper.length, j + 1); k++) {
+        long offset = Math.abs(upper[k] - joint);
+        if (offset < best) {
+          best = offset;
+          bestAt = joint;
+          bestOther = upper[k];
         }
       }
     }
-    return bestRow < 0 ? Optional.empty() : Optional.of(pair(bestRow, bestAt, bestRow + 1, bestOther));
+    return best == Long.MAX_VALUE ? null : pair(row, bestAt, row + 1, bestOther);
   }
 
   /**
