@@ -28,6 +28,8 @@ import java.util.Map;
  * @param parts what is cut from one
  */
 record CutStock(List<Integer> numbers, Length length, Length width, Length kerf, List<Part> parts) {
+  private static final Length BAR = Length.ofMillimetres(1);
+
   /**
    * A piece.
    *
@@ -41,6 +43,11 @@ record CutStock(List<Integer> numbers, Length length, Length width, Length kerf,
   /** Tells whether it stays in one piece. */
   boolean isWhole() {
     return parts.size() == 1 && parts.get(0).cut().length().compareTo(length) >= 0 && parts.get(0).cut().width().compareTo(width) >= 0;
+  }
+
+  /** Tells boards from bars, whose pieces are all of one kind. */
+  boolean isBoard() {
+    return width.compareTo(BAR) != 0;
   }
 
   static List<CutStock> ofBoards(FloorJob job, FloorPlan plan) {
@@ -65,7 +72,6 @@ record CutStock(List<Integer> numbers, Length length, Length width, Length kerf,
 
   static List<CutStock> ofBars(TrimCutting cutting) {
     Length kerf = kerf(cutting);
-    Length thick = Length.ofMillimetres(1);
     Map<List<Object>, CutStock> alike = new LinkedHashMap<>();
     int number = 0;
     for (TrimBar bar : cutting.bars()) {
@@ -74,7 +80,7 @@ record CutStock(List<Integer> numbers, Length length, Length width, Length kerf,
       Length from = Length.ZERO;
       for (TrimPiece piece : bar.pieces()) {
         Length to = from.plus(piece.cutLength());
-        parts.add(new Part(piece.name(), Boards.tone(PieceKind.START), new Cut(number, from, to, Length.ZERO, thick)));
+        parts.add(new Part(piece.name(), Boards.tone(PieceKind.START), new Cut(number, from, to, Length.ZERO, BAR)));
         from = to.plus(kerf);
       }
       List<Object> key = List.of(bar.stock().length(), parts.stream().map(Part::name).toList(),
@@ -82,7 +88,7 @@ record CutStock(List<Integer> numbers, Length length, Length width, Length kerf,
       CutStock before = alike.get(key);
       List<Integer> numbers = new ArrayList<>(before == null ? List.of() : before.numbers());
       numbers.add(number);
-      alike.put(key, new CutStock(Collections.unmodifiableList(numbers), bar.stock().length(), thick, kerf, List.copyOf(parts)));
+      alike.put(key, new CutStock(Collections.unmodifiableList(numbers), bar.stock().length(), BAR, kerf, List.copyOf(parts)));
     }
     return List.copyOf(alike.values());
   }

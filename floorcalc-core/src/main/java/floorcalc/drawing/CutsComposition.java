@@ -153,7 +153,7 @@ final class CutsComposition {
   private void key() {
     Set<String> tones = new LinkedHashSet<>();
     shown.forEach(stock -> stock.parts().forEach(part -> tones.add(part.tone())));
-    if (unit.equals("board")) {
+    if (all.stream().anyMatch(stock -> stock.isBoard())) {
       for (PieceKind kind : PieceKind.values()) {
         if (tones.contains(Boards.tone(kind))) {
           sign(Words.kind(kind), Boards.tone(kind));
@@ -166,6 +166,9 @@ final class CutsComposition {
     double y = figure.foot.middle();
     sheet.lines.line("<rect " + figure.foot.rectangle(x) + " fill=\"#fff\" stroke-width=\"0.2\"/>");
     sheet.lines.line("<path" + Figure.stroke(Figure.THIN) + " d=\"" + Sheet.segment(x, y + 1.5, x + 6, y - 1.5) + "\"/>");
+    if (shown.stream().allMatch(stock -> stock.kerf().isZero())) {
+      return;
+    }
     double cut = figure.foot.next("saw cut, drawn at least 0.6 mm wide");
     sheet.lines.line("<path" + Figure.stroke(0.6) + " d=\"" + Sheet.segment(cut + 3, y(-1.6), cut + 3, y(1.6)) + "\"/>");
   }

@@ -18,9 +18,12 @@ import java.util.Objects;
  * String boards = CutsDrawing.of(job, plan).toSvg();
  * String bars = CutsDrawing.of(cutting).titled("Skirting").toSvg();
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class CutsDrawing {
   private final List<CutStock> stocks;
+  /** What one of them is called. */
   private final String unit;
   private final String title;
   private final Measures measures;
@@ -71,6 +74,16 @@ public final class CutsDrawing {
    */
   public CutsDrawing in(Measures units) {
     return new CutsDrawing(stocks, unit, title, Objects.requireNonNull(units, "units"));
+  }
+
+  /**
+   * Returns the same drawing with another word for what is cut.
+   *
+   * @param word what one of them is called, such as {@code "roll"}; not null
+   * @return the drawing, not null
+   */
+  public CutsDrawing called(String word) {
+    return new CutsDrawing(stocks, Objects.requireNonNull(word, "word"), title, measures);
   }
 
   /**

@@ -20,6 +20,8 @@ import java.util.Objects;
  * <pre>{@code
  * String svg = EquilibriumDrawing.at(List.of(Temperature.celsius("20"))).toSvg();
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class EquilibriumDrawing {
   private static final int MOST_LINES = 4;

@@ -186,7 +186,7 @@ final class HeightsComposition {
       sheet.note(difference.isZero() ? "Both floors are level." : "Beyond, the floor is " + measures.withUnit(difference.abs())
           + (difference.isNegative() ? " lower." : " higher."));
     });
-    drawing.profile().ifPresent(kind -> sheet.note("Profile: " + kind.word() + ". Its shape is a sign; the section of its maker is another."));
+    drawing.profile().ifPresent(kind -> sheet.note("Over the edge: " + words(kind) + ". Its shape is a sign; the section of its maker is another."));
     sheet.note("Thicknesses as they lie; the maker's instructions come first.");
   }
 
@@ -225,10 +225,14 @@ final class HeightsComposition {
     double top = Math.min(left, right) - cap;
     sheet.take(Box.upright(edge - FOOT, top, edge + FOOT, Math.max(left, right)));
     for (double up = 3; up < 12; up += 1.5) {
-      if (figure.write(kind.word(), edge + 6, top - up)) {
+      if (figure.write(words(kind), edge + 6, top - up)) {
         return;
       }
     }
+  }
+
+  private static String words(ProfileKind kind) {
+    return kind == ProfileKind.T || kind == ProfileKind.END ? kind.word() + " profile" : kind.word();
   }
 
   private static String polygon(double... xy) {
@@ -244,7 +248,7 @@ final class HeightsComposition {
         .append(here.total()).append('.');
     drawing.beyond().ifPresent(other -> text.append(" Beyond: ").append(layers(other)).append(", in all ").append(other.total())
         .append(" on a subfloor at ").append(other.subfloor()).append("; ").append(drawing.difference().orElseThrow()).append('.'));
-    drawing.profile().ifPresent(kind -> text.append(" A profile lies over the edge: ").append(kind.word()).append('.'));
+    drawing.profile().ifPresent(kind -> text.append(" Over the edge lies a profile: ").append(words(kind)).append('.'));
     drawing.casing().ifPresent(cut -> text.append(" The casing is cut at ").append(cut).append('.'));
     drawing.leaf().ifPresent(under -> text.append(" The leaf ends at ").append(under).append(", ").append(under.minus(here.total()))
         .append(" over the floor."));

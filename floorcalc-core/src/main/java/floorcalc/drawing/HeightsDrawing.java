@@ -17,6 +17,8 @@ import java.util.Optional;
  * <pre>{@code
  * String svg = HeightsDrawing.of(here).beyond(there).profile(ProfileKind.REDUCER).leaf(Length.parse("24 mm")).toSvg();
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class HeightsDrawing {
   private final HeightStack here;

@@ -18,6 +18,8 @@ import java.util.Optional;
  * <pre>{@code
  * String svg = JointsDrawing.of(joints, Length.parse("4.2 m")).least(Length.parse("300 mm")).toSvg();
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class JointsDrawing {
   /** So many rows have room on a sheet. */

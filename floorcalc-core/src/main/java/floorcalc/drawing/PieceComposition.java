@@ -50,8 +50,8 @@ final class PieceComposition {
 
   String draw() {
     figure.caption(drawing.title().isBlank() ? "A piece" : drawing.title(), "Scale 1:" + Words.grouped(sheet.paper.scale()) + " \u00b7 face up, "
-        + measures.withUnit(piece.length()) + " by " + measures.withUnit(piece.width()) + " \u00b7 places from the start end and the start edge \u00b7 lengths "
-        + measures.words());
+        + measures.withUnit(piece.length()) + " by " + measures.withUnit(piece.width())
+        + " \u00b7 places from the start end and the start edge \u00b7 lengths " + measures.words());
     double right = x(piece.length());
     double top = y(piece.width());
     sheet.floor.line("<rect " + Svg.attribute("x", LEFT) + ' ' + Svg.attribute("y", top) + ' ' + Svg.attribute("width", right - LEFT) + ' '

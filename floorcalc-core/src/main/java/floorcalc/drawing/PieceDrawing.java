@@ -15,6 +15,8 @@ import java.util.Objects;
  * <pre>{@code
  * String svg = PieceDrawing.of(piece).with(PipeHoles.of(pipes, List.of(piece), allowance, limits).value()).toSvg();
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class PieceDrawing {
   private final BoardPiece piece;

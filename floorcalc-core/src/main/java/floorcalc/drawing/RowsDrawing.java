@@ -16,6 +16,8 @@ import java.util.Objects;
  * <pre>{@code
  * String svg = RowsDrawing.of(division).withGap(Length.parse("10 mm")).toSvg();
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class RowsDrawing {
   private static final double BOARD = 6;

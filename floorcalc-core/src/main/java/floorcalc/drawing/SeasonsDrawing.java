@@ -18,6 +18,8 @@ import java.util.Objects;
  * <pre>{@code
  * String svg = SeasonsDrawing.of(forecast, Length.parse("8 m"), Length.parse("10 mm")).toSvg();
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class SeasonsDrawing {
   private static final double WALL_WIDTH = 5;

@@ -20,6 +20,8 @@ import java.util.stream.Stream;
  * <pre>{@code
  * String svg = StraightedgeDrawing.of(profile, Straightedge.of(Length.parse("2 m")), RestRule.WORST).toSvg();
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class StraightedgeDrawing {
   private static final double RELIEF = 26;

@@ -23,6 +23,8 @@ import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import floorcalc.rows.RowDivision;
 import floorcalc.rows.RowWay;
+import floorcalc.rows.StartLine;
+import floorcalc.rows.Stop;
 import floorcalc.transitions.HeightStack;
 import floorcalc.transitions.ProfileKind;
 import floorcalc.trims.TrimCutting;
@@ -62,6 +64,19 @@ class FiguresPropertyTest {
     RowDivision rows = RowDivision.of(width, pitch, mm(random.nextInt(90)), way).value();
     Length gap = mm(random.nextInt(2) * 10);
     holds(() -> RowsDrawing.of(rows).withGap(gap).titled("Rows").in(measures).toSvg());
+  }
+
+  @Property(tries = 60)
+  void stops(@ForAll Measures measures, @ForAll RowWay way, @ForAll long seed) {
+    Random random = new Random(seed);
+    List<Stop> stops = new ArrayList<>(List.of(Stop.floorAbove("starting wall", Length.ZERO)));
+    for (int i = 1; i < 1 + random.nextInt(18); i++) {
+      Length low = mm(random.nextDouble() * 6000);
+      Length high = low.plus(mm(random.nextInt(3) * 40));
+      stops.add(random.nextBoolean() ? Stop.floorBelow("wall " + i, low, high) : Stop.floorAbove("a side of the chimney breast, wall " + i, low, high));
+    }
+    StartLine line = StartLine.choose(stops, Length.ZERO, mm(60 + random.nextInt(300)), mm(70), way).value();
+    holds(() -> StartLineDrawing.of(line).titled("Stops").in(measures).toSvg());
   }
 
   @Property(tries = 60)

@@ -25,6 +25,8 @@ import floorcalc.outline.Point;
 import floorcalc.outline.Ring;
 import floorcalc.rows.RowDivision;
 import floorcalc.rows.RowWay;
+import floorcalc.rows.StartLine;
+import floorcalc.rows.Stop;
 import floorcalc.transitions.HeightStack;
 import floorcalc.transitions.ProfileKind;
 import floorcalc.trims.TrimCutting;
@@ -100,6 +102,19 @@ class FiguresTest {
         + " 2 offsets are less than 300 mm. 1 H pattern. 1 stair pattern.");
   }
 
+  /** The example of the page: at 1:20 the strip of 140 mm is 7 mm; those of 120 and 115 mm are less than the 130 mm asked for. */
+  @Test
+  void stripsAtStopsAreToScale() {
+    StartLine line = StartLine.choose(List.of(Stop.floorAbove("starting wall", Length.ZERO), Stop.floorBelow("column", mm(1000)),
+        Stop.floorAbove("column", mm(1300)), Stop.floorBelow("finishing wall", mm(1900))), Length.ZERO, mm(185), mm(130), RowWay.WIDEST_STRIP).value();
+    SvgPage page = page(StartLineDrawing.of(line).titled("Column").toSvg());
+    assertThat(widths(page, "#dadada")).containsExactly(140 / 20.0, 6.0);
+    assertThat(page.words()).contains("120", "140", "115", "narrower than 130 mm");
+    assertThat(description(page)).endsWith("Strips at the stops: starting wall 120 mm, column 140 mm, column 115 mm, finishing wall 115 mm.");
+    StartLine none = StartLine.choose(List.of(), Length.ZERO, mm(185), mm(70), RowWay.WIDEST_STRIP).value();
+    assertThatIllegalArgumentException().isThrownBy(() -> StartLineDrawing.of(none)).withMessageContaining("at least one stop");
+  }
+
   @Test
   void jointsBeyondTheRowsAreRefused() {
     assertThatIllegalArgumentException().isThrownBy(() -> JointsDrawing.of(fiveRows(), mm(2900)))
@@ -163,7 +178,7 @@ class FiguresTest {
     for (ProfileKind kind : ProfileKind.values()) {
       HeightStack floor = HeightStack.BARE.on("board", mm(14));
       assertThat(page(HeightsDrawing.of(floor).beyond(HeightStack.BARE.on("tile", mm(22))).profile(kind).leaf(mm(14)).toSvg()).words())
-          .contains(kind.word(), "The leaf stands on the floor.");
+          .contains("The leaf stands on the floor.").anyMatch(text -> text.startsWith("Over the edge: " + kind.word()));
     }
   }
 

@@ -183,6 +183,18 @@ class JointLayoutTest {
     assertThat(checked.steps()).isEmpty();
   }
 
+  /** Between rows 1 and 2 the nearest are 900 and 1000, between rows 2 and 3 none is near as row 3 has no joint. */
+  @Test
+  void eachRowIsToldWithItsNearestOffset() {
+    JointLayout joints = rows(row(2200, 900), row(1000, 3200), row());
+    assertThat(joints.rows()).isEqualTo(3);
+    assertThat(joints.joints(1)).containsExactly(mm(900), mm(2200));
+    assertThat(joints.smallestOffset(1)).contains(new JointPair(1, mm(900), 2, mm(1000)));
+    assertThat(joints.smallestOffset(2)).isEmpty();
+    assertThatThrownBy(() -> joints.joints(4)).isInstanceOf(IndexOutOfBoundsException.class);
+    assertThatThrownBy(() -> joints.smallestOffset(3)).isInstanceOf(IndexOutOfBoundsException.class);
+  }
+
   @Test
   void wrongCallsAreRefused() {
     long[][] joints = {{1}, {2}};
