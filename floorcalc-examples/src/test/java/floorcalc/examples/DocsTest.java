@@ -3,31 +3,7 @@ package floorcalc.examples;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import floorcalc.FloorPlanner;
-import floorcalc.boards.BoardGoods;
-import floorcalc.drawing.FloorDrawing;
-import floorcalc.drawing.LevelsDrawing;
-import floorcalc.drawing.Measures;
-import floorcalc.drawing.SurveyDrawing;
-import floorcalc.examples.readings.ReadingFile;
-import floorcalc.flatness.ToleranceSet;
-import floorcalc.joints.JointPattern;
-import floorcalc.levels.Levels;
-import floorcalc.levels.PreparationOptions;
-import floorcalc.levels.SubfloorPreparation;
-import floorcalc.measure.Length;
-import floorcalc.outline.Direction;
-import floorcalc.outline.Wkt;
-import floorcalc.outline.survey.Survey;
-import floorcalc.outline.survey.SurveyReport;
-import floorcalc.outline.survey.SurveyWall;
-import floorcalc.outline.survey.Tie;
-import floorcalc.plan.DirectionChoice;
-import floorcalc.plan.FloorJob;
-import floorcalc.plan.FloorPlan;
-import floorcalc.plan.Room;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -166,86 +142,6 @@ class DocsTest {
     }
     titles.removeIf(title -> title.endsWith("(invented)"));
     assertThat(titles).hasSizeGreaterThan(3).allSatisfy(title -> assertThat(page).contains(title));
-  }
-
-  /** The picture on the pages is what the library draws of that room; {@code -Ddocs.draw} draws it anew. */
-  @Test
-  void thePictureIsWhatTheLibraryDraws() throws IOException {
-    BoardGoods goods = BoardGoods.of(Length.parse("1.2 m"), Length.parse("250 mm"), Length.parse("14 mm"), 5);
-    Room porch = Room.of("Porch", Wkt.parse("POLYGON ((0 0, 3020 0, 3020 770, 0 770, 0 0),"
-        + " (1510 250, 1790 250, 1790 520, 1510 520, 1510 250))"));
-    FloorJob job = FloorJob.of("A column", goods).pattern(JointPattern.ofFraction(1, 3)).room(porch).build();
-    FloorPlan plan = FloorPlanner.plan(job);
-    String drawn = FloorDrawing.of(job, plan, plan.bays().get(0)).toSvg();
-    Path picture = DOCS.resolve("porch.svg");
-    if (System.getProperty("docs.draw") != null) {
-      Files.writeString(picture, drawn, UTF_8);
-    }
-    assertThat(Files.readString(picture, UTF_8)).as("docs/porch.svg; run this test with -Ddocs.draw to draw it anew")
-        .isEqualTo(drawn);
-  }
-
-  /** So is that of a room with a wall that runs off. */
-  @Test
-  void thePictureOfATaperIsWhatTheLibraryDraws() throws IOException {
-    BoardGoods goods = BoardGoods.of(Length.parse("1.2 m"), Length.parse("185 mm"), Length.parse("14 mm"), 5);
-    Room passage = Room.of("Passage", Wkt.parse("POLYGON ((0 0, 3020 0, 3020 750, 0 860, 0 0))"));
-    FloorJob job = FloorJob.of("A wall that runs off (invented)", goods).pattern(JointPattern.ofFraction(1, 3))
-        .direction(DirectionChoice.of(Direction.ALONG_X)).room(passage).build();
-    FloorPlan plan = FloorPlanner.plan(job);
-    String drawn = FloorDrawing.of(job, plan, plan.bays().get(0)).toSvg();
-    Path picture = DOCS.resolve("taper.svg");
-    if (System.getProperty("docs.draw") != null) {
-      Files.writeString(picture, drawn, UTF_8);
-    }
-    assertThat(Files.readString(picture, UTF_8)).as("docs/taper.svg; run this test with -Ddocs.draw to draw it anew")
-        .isEqualTo(drawn);
-  }
-
-  /** And the flat of the demo, all rooms on one sheet. */
-  @Test
-  void thePictureOfTheFlatIsWhatTheLibraryDraws() throws IOException {
-    String drawn = FloorDrawing.ofAllRooms(Demo.job(Demo.FLAT).job(), Demo.plan(Demo.FLAT), Measures.MILLIMETRES).orElseThrow().toSvg();
-    Path picture = DOCS.resolve("gullhaven-flat.svg");
-    if (System.getProperty("docs.draw") != null) {
-      Files.writeString(picture, drawn, UTF_8);
-    }
-    assertThat(Files.readString(picture, UTF_8)).as("docs/gullhaven-flat.svg; run this test with -Ddocs.draw to draw it anew")
-        .isEqualTo(drawn);
-  }
-
-  /** So is that of the levels of a room. */
-  @Test
-  void thePictureOfLevelsIsWhatTheLibraryDraws() throws IOException {
-    Levels study = ReadingFile.room(Files.readAllBytes(Demo.FOLDER.resolve("gullhaven-study.csv"))).levels();
-    SubfloorPreparation work = SubfloorPreparation.of(study, ToleranceSet.named("BS 8204 SR1"),
-        PreparationOptions.grindingUpTo(Length.parse("3 mm")).leastWork(BigDecimal.valueOf(2), BigDecimal.ONE)).value();
-    String drawn = LevelsDrawing.of(study).titled("Study of an invented house").with(work).toSvg();
-    Path picture = DOCS.resolve("levels.svg");
-    if (System.getProperty("docs.draw") != null) {
-      Files.writeString(picture, drawn, UTF_8);
-    }
-    assertThat(Files.readString(picture, UTF_8)).as("docs/levels.svg; run this test with -Ddocs.draw to draw it anew")
-        .isEqualTo(drawn);
-  }
-
-  /** And that of a room as it was measured: the L of the constructed tape rooms. */
-  @Test
-  void thePictureOfASurveyIsWhatTheLibraryDraws() throws IOException {
-    Survey letter = Survey.of(Stream.of("6202", "2610", "2787", "2209", "3411", "4800")
-        .map(mm -> SurveyWall.of(Length.ofMillimetres(mm))).toList())
-        .withTies(List.of(tie(1, 3, 6717), tie(1, 4, 4284), tie(2, 4, 3815), tie(4, 6, 4062), tie(1, 5, 5891), tie(3, 6, 6576)));
-    String drawn = SurveyDrawing.of(SurveyReport.of(letter).value()).titled("Hall of an invented house").toSvg();
-    Path picture = DOCS.resolve("survey.svg");
-    if (System.getProperty("docs.draw") != null) {
-      Files.writeString(picture, drawn, UTF_8);
-    }
-    assertThat(Files.readString(picture, UTF_8)).as("docs/survey.svg; run this test with -Ddocs.draw to draw it anew")
-        .isEqualTo(drawn);
-  }
-
-  private static Tie tie(int from, int to, long mm) {
-    return new Tie(from, to, Length.ofMillimetres(mm));
   }
 
   private static List<Path> pages() throws IOException {
