@@ -43,7 +43,8 @@ public final class CutsDrawing {
    * @return the drawing, not null
    */
   public static CutsDrawing of(FloorJob job, FloorPlan plan) {
-    return new CutsDrawing(CutStock.ofBoards(job, plan), "board", "", Measures.MILLIMETRES);
+    Objects.requireNonNull(job, "job");
+    return new CutsDrawing(CutStock.ofBoards(job, Objects.requireNonNull(plan, "plan")), "board", "", Measures.MILLIMETRES);
   }
 
   /**
@@ -53,7 +54,7 @@ public final class CutsDrawing {
    * @return the drawing, not null
    */
   public static CutsDrawing of(TrimCutting cutting) {
-    return new CutsDrawing(CutStock.ofBars(cutting), "bar", "", Measures.MILLIMETRES);
+    return new CutsDrawing(CutStock.ofBars(Objects.requireNonNull(cutting, "cutting")), "bar", "", Measures.MILLIMETRES);
   }
 
   /**

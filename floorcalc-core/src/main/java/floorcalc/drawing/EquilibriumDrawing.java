@@ -53,7 +53,7 @@ public final class EquilibriumDrawing {
    * @throws IllegalArgumentException if there are none or more than four, or one is out of range
    */
   public static EquilibriumDrawing at(List<Temperature> temperatures) {
-    if (temperatures.isEmpty() || temperatures.size() > MOST_LINES) {
+    if (Objects.requireNonNull(temperatures, "temperatures").isEmpty() || temperatures.size() > MOST_LINES) {
       throw new IllegalArgumentException("give one to " + MOST_LINES + " temperatures; there were " + temperatures.size());
     }
     temperatures.forEach(temperature -> moisture(temperature, DRIEST));
@@ -68,7 +68,7 @@ public final class EquilibriumDrawing {
    * @throws IllegalArgumentException if the humidity is out of range
    */
   public EquilibriumDrawing marking(AirClimate climate) {
-    BigDecimal humidity = climate.relativeHumidity().number();
+    BigDecimal humidity = Objects.requireNonNull(climate, "climate").relativeHumidity().number();
     if (humidity.compareTo(BigDecimal.valueOf(DRIEST)) < 0 || humidity.compareTo(BigDecimal.valueOf(DAMPEST)) > 0) {
       throw new IllegalArgumentException("the humidity to mark must be from " + DRIEST + " % to " + DAMPEST + " %, but was "
           + climate.relativeHumidity());

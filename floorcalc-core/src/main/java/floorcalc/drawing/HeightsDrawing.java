@@ -8,9 +8,9 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A section through an edge of the floor, as at a door: the layers on either side from the subfloor up, how high both stand, the profile over the edge, the
- * height at which a casing is cut, and the space under a door leaf. Heights are to one scale, what lies from left to right is not. Immutable and
- * thread-safe.
+ * A section through an edge of the floor, as at a door: the layers on either side from the subfloor up, how high both stand, the profile over
+ * the edge, the height at which a casing is cut, and the space under a door leaf. Heights are to one scale, what lies from left to right is
+ * not. Immutable and thread-safe.
  * <p>
  * The sheet is black and grey on white and keeps to A4 and US Letter; every length of the SVG is a millimetre on paper. Texts never overlap;
  * what has no room is said in a note. The same heights give the same bytes everywhere.

@@ -49,7 +49,8 @@ public final class JointsDrawing {
    * @throws IllegalArgumentException if there is no row, a joint lies before 0, or one lies beyond the length
    */
   public static JointsDrawing of(JointLayout joints, Length length) {
-    if (joints.rows() == 0) {
+    Objects.requireNonNull(length, "length");
+    if (Objects.requireNonNull(joints, "joints").rows() == 0) {
       throw new IllegalArgumentException("joints to draw need at least one row");
     }
     if (length.compareTo(Length.ZERO) <= 0) {

@@ -48,7 +48,7 @@ public final class PieceDrawing {
    * @return the drawing, not null
    */
   public PieceDrawing with(List<HoleCut> cuts) {
-    return new PieceDrawing(piece, List.copyOf(cuts), title, measures);
+    return new PieceDrawing(piece, List.copyOf(Objects.requireNonNull(cuts, "cuts")), title, measures);
   }
 
   /**

@@ -75,7 +75,7 @@ public final class RowsDrawing {
    * @throws IllegalArgumentException if the gap is negative
    */
   public RowsDrawing withGap(Length width) {
-    if (width.isNegative()) {
+    if (Objects.requireNonNull(width, "width").isNegative()) {
       throw new IllegalArgumentException("the gap at the walls must not be negative, but was " + width);
     }
     return new RowsDrawing(rows, title, measures, width);

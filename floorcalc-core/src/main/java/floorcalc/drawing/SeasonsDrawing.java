@@ -51,8 +51,8 @@ public final class SeasonsDrawing {
    * @throws IllegalArgumentException if the width or the gap is out of range
    */
   public static SeasonsDrawing of(MovementForecast forecast, Length width, Length gap) {
-    forecast.swelling(width);
-    if (gap.isNegative() || gap.compareTo(width) > 0) {
+    Objects.requireNonNull(forecast, "forecast").swelling(Objects.requireNonNull(width, "width"));
+    if (Objects.requireNonNull(gap, "gap").isNegative() || gap.compareTo(width) > 0) {
       throw new IllegalArgumentException("the gap on each side must be from 0 mm to the width of the floor, " + width + ", but was " + gap);
     }
     return new SeasonsDrawing(forecast, width, gap, "", Measures.MILLIMETRES);

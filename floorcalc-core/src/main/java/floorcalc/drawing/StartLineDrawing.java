@@ -45,7 +45,7 @@ public final class StartLineDrawing {
    * @throws IllegalArgumentException if it has no stop
    */
   public static StartLineDrawing of(StartLine line) {
-    if (line.strips().isEmpty()) {
+    if (Objects.requireNonNull(line, "line").strips().isEmpty()) {
       throw new IllegalArgumentException("a start line to draw needs at least one stop");
     }
     return new StartLineDrawing(line, "", Measures.MILLIMETRES);

@@ -2,7 +2,7 @@ package floorcalc.drawing;
 
 import floorcalc.flatness.EdgeRest;
 import floorcalc.flatness.GreatestGap;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.ProfilePoint;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.Straightedge;
@@ -27,12 +27,12 @@ public final class StraightedgeDrawing {
   private static final double RELIEF = 26;
   private static final double EDGE = 3;
 
-  private final Profile profile;
+  private final HeightProfile profile;
   private final GreatestGap gap;
   private final String title;
   private final Measures measures;
 
-  private StraightedgeDrawing(Profile profile, GreatestGap gap, String title, Measures measures) {
+  private StraightedgeDrawing(HeightProfile profile, GreatestGap gap, String title, Measures measures) {
     this.profile = profile;
     this.gap = gap;
     this.title = title;
@@ -48,8 +48,10 @@ public final class StraightedgeDrawing {
    * @return the drawing, not null
    * @throws IllegalArgumentException if the edge is longer than the line
    */
-  public static StraightedgeDrawing of(Profile profile, Straightedge edge, RestRule rule) {
-    return new StraightedgeDrawing(profile, edge.greatest(profile, rule), "", Measures.MILLIMETRES);
+  public static StraightedgeDrawing of(HeightProfile profile, Straightedge edge, RestRule rule) {
+    Objects.requireNonNull(profile, "profile");
+    Objects.requireNonNull(rule, "rule");
+    return new StraightedgeDrawing(profile, Objects.requireNonNull(edge, "edge").greatest(profile, rule), "", Measures.MILLIMETRES);
   }
 
   /**

@@ -8,7 +8,7 @@ import floorcalc.fittings.HoleCut;
 import floorcalc.fittings.PipeAllowance;
 import floorcalc.fittings.PipeAt;
 import floorcalc.fittings.PipeHoles;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.Straightedge;
 import floorcalc.joints.JointLayout;
@@ -114,7 +114,7 @@ class FiguresPropertyTest {
       heights.add(mm(random.nextGaussian() * height));
     }
     Length spacing = mm(50 + random.nextInt(300));
-    Profile profile = Profile.ofEqualSpacing(spacing, heights);
+    HeightProfile profile = HeightProfile.ofEqualSpacing(spacing, heights);
     Straightedge edge = Straightedge.of(profile.length().dividedBy(1 + random.nextInt(3), java.math.RoundingMode.DOWN));
     holds(() -> StraightedgeDrawing.of(profile, edge, rule).titled("A line").in(measures).toSvg());
   }

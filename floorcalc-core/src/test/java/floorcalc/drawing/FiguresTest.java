@@ -10,7 +10,7 @@ import floorcalc.fittings.HoleCut;
 import floorcalc.fittings.PipeAllowance;
 import floorcalc.fittings.PipeAt;
 import floorcalc.fittings.PipeHoles;
-import floorcalc.flatness.Profile;
+import floorcalc.flatness.HeightProfile;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.Straightedge;
 import floorcalc.joints.JointLayout;
@@ -148,7 +148,7 @@ class FiguresTest {
   void theGapUnderAStraightedgeIsAsDeepAsSaid() {
     List<Length> heights = Stream.iterate(0, i -> i + 1).limit(31)
         .map(i -> Length.ofMillimetres("-0.5").multipliedBy(Math.max(0, 5 - Math.abs(i - 15)))).toList();
-    SvgPage page = page(StraightedgeDrawing.of(Profile.ofEqualSpacing(mm(100), heights), Straightedge.of(Length.parse("1219.2 mm")), RestRule.WORST)
+    SvgPage page = page(StraightedgeDrawing.of(HeightProfile.ofEqualSpacing(mm(100), heights), Straightedge.of(Length.parse("1219.2 mm")), RestRule.WORST)
         .titled("Dip").toSvg());
     assertThat(page.words()).contains("2.5", "780.8", "1000", "1500", "2000").anyMatch(text -> text.startsWith("Scale 1:20 along, heights drawn 200 times"));
     List<Double> upright = page.all("path").stream().filter(path -> path.getAttribute("stroke-width").equals("0.13"))

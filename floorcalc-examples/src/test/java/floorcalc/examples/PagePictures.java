@@ -21,22 +21,14 @@ import floorcalc.fittings.CutOutLimits;
 import floorcalc.fittings.PipeAllowance;
 import floorcalc.fittings.PipeAt;
 import floorcalc.fittings.PipeHoles;
-import floorcalc.levels.Levels;
-import floorcalc.levels.PreparationOptions;
 import floorcalc.flatness.RestRule;
 import floorcalc.flatness.Straightedge;
-import floorcalc.levels.SubfloorPreparation;
 import floorcalc.flatness.ToleranceSet;
 import floorcalc.joints.JointLayout;
 import floorcalc.joints.JointPattern;
-import floorcalc.materials.BarGoods;
-import floorcalc.materials.BarOrder;
-import floorcalc.materials.CoveredRoom;
-import floorcalc.materials.Lap;
-import floorcalc.materials.RollGoods;
-import floorcalc.materials.RollOrder;
-import floorcalc.materials.TrimOpening;
-import floorcalc.materials.TrimRuns;
+import floorcalc.levels.Levels;
+import floorcalc.levels.PreparationOptions;
+import floorcalc.levels.SubfloorPreparation;
 import floorcalc.measure.Length;
 import floorcalc.moisture.AirClimate;
 import floorcalc.moisture.ClimateLimits;
@@ -67,9 +59,17 @@ import floorcalc.rules.LayingRules;
 import floorcalc.rules.RuleSet;
 import floorcalc.transitions.HeightStack;
 import floorcalc.transitions.ProfileKind;
+import floorcalc.trims.BarGoods;
+import floorcalc.trims.BarOrder;
 import floorcalc.trims.TrimCutting;
+import floorcalc.trims.TrimOpening;
 import floorcalc.trims.TrimPiece;
+import floorcalc.trims.TrimRuns;
 import floorcalc.trims.TrimStock;
+import floorcalc.underlay.CoveredRoom;
+import floorcalc.underlay.Lap;
+import floorcalc.underlay.RollGoods;
+import floorcalc.underlay.RollOrder;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -222,7 +222,7 @@ final class PagePictures {
     for (int i = 0; i <= 30; i++) {
       heights.add(Length.ofMillimetres("-0.5").multipliedBy(Math.max(0, 5 - Math.abs(i - 15))));
     }
-    return StraightedgeDrawing.of(floorcalc.flatness.Profile.ofEqualSpacing(mm(100), heights), Straightedge.of(Length.parse("1219.2 mm")), RestRule.WORST)
+    return StraightedgeDrawing.of(floorcalc.flatness.HeightProfile.ofEqualSpacing(mm(100), heights), Straightedge.of(Length.parse("1219.2 mm")), RestRule.WORST)
         .titled("A dip under an edge of 4 ft").toSvg();
   }
 
