@@ -13,7 +13,7 @@ final class Figure {
   static final double RIGHT = 168;
   /** Where they begin below the caption. */
   static final double TOP = 20;
-  static final double THIN = 0.13;
+  static final double THIN = 0.18;
   static final double FIRM = 0.3;
   static final String WALL = "#a8a8a8";
   private static final double HEADING = 4.2;
@@ -38,11 +38,14 @@ final class Figure {
   void caption(String heading, String facts) {
     double width = sheet.paper.width() - 2 * EDGE;
     sheet.writeFrom(TextSize.cut(heading, HEADING, width), HEADING, EDGE, 5.4);
-    List<String> lines = Words.wrap(facts, Sheet.TEXT, width);
-    for (int i = 0; i < lines.size() && i < 2; i++) {
-      boolean cut = i == 1 && lines.size() > 2;
-      sheet.writeFrom(cut ? TextSize.cut(lines.get(i) + " \u2026", Sheet.TEXT, width) : lines.get(i), Sheet.TEXT, EDGE, 10.2 + i * 3.4);
+    if (TextSize.width(facts) * Sheet.LESS <= width) {
+      sheet.writeFitting(facts, width, EDGE, 10.4);
+      return;
     }
+    List<String> lines = Words.wrap(facts, Sheet.LESS, width);
+    sheet.writeFrom(lines.get(0), Sheet.LESS, EDGE, 9.9);
+    String rest = String.join(" ", lines.subList(1, lines.size()));
+    sheet.writeFrom(TextSize.cut(rest, Sheet.LESS, width), Sheet.LESS, EDGE, 13.1);
   }
 
   /** Draws a box. */
@@ -91,17 +94,19 @@ final class Figure {
 
   /** Writes a text round its middle if it has room. */
   boolean write(String text, double x, double y) {
-    Box box = box(text, Sheet.TEXT, x, y);
-    if (!free(box)) {
-      return false;
+    for (double size : new double[] {Sheet.TEXT, Sheet.LESS}) {
+      Box box = box(text, size, x, y);
+      if (free(box)) {
+        sheet.write(text, size, box);
+        return true;
+      }
     }
-    sheet.write(text, Sheet.TEXT, box);
-    return true;
+    return false;
   }
 
   /** Writes a text inside a box if it fits there with a little room, else smaller, else not. */
   boolean writeWithin(String text, double x1, double x2, double y) {
-    for (double size : new double[] {Sheet.TEXT, Sheet.SMALLEST}) {
+    for (double size : new double[] {Sheet.TEXT, Sheet.LESS, Sheet.SMALLEST}) {
       Box box = box(text, size, (x1 + x2) / 2, y);
       if (2 * box.halfWidth() + 0.6 <= x2 - x1 && free(box)) {
         sheet.write(text, size, box);

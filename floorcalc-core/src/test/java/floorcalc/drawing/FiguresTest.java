@@ -151,7 +151,7 @@ class FiguresTest {
     SvgPage page = page(StraightedgeDrawing.of(HeightProfile.ofEqualSpacing(mm(100), heights), Straightedge.of(Length.parse("1219.2 mm")), RestRule.WORST)
         .titled("Dip").toSvg());
     assertThat(page.words()).contains("2.5", "780.8", "1000", "1500", "2000").anyMatch(text -> text.startsWith("Scale 1:20 along, heights drawn 200 times"));
-    List<Double> upright = page.all("path").stream().filter(path -> path.getAttribute("stroke-width").equals("0.13"))
+    List<Double> upright = page.all("path").stream().filter(path -> path.getAttribute("stroke-width").equals("0.18"))
         .map(path -> path.getAttribute("d").substring(1).split("[ L]")).map(xy -> Math.abs(Double.parseDouble(xy[3]) - Double.parseDouble(xy[1]))).toList();
     assertThat(upright).anySatisfy(height -> assertThat(height).isCloseTo(25, within(0.011)));
     assertThat(description(page)).isEqualTo("A section along a line of 31 readings, heights drawn 200 times. An edge of 1219.2 mm laid from 780.8 mm"
