@@ -18,7 +18,7 @@ final class Figure {
   static final String WALL = "#a8a8a8";
   private static final double HEADING = 4.2;
   private static final double EDGE = 4;
-  private static final double OVER_LINE = 1.7;
+  private static final double OVER_LINE = 2;
 
   final Sheet sheet;
   final Foot foot;
