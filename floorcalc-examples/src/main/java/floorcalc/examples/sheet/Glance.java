@@ -37,7 +37,7 @@ final class Glance {
     figure(figures.withUnit(job.rules().value(LayingRules.EXPANSION_GAP)), "gap at everything fixed",
         "walls, frames, columns, pipes; on each side");
     figure(Integer.toString(plan.compromises().size()), plan.compromises().size() == 1 ? "compromise" : "compromises",
-        failed() == 0 ? "all checks met; what is open stands below" : failed() + " not met, see below");
+        verdicts());
     html.line("</div>");
     html.raw("<p>").text("Boards: " + lengths() + " long, " + figures.withUnit(job.board().coverWidth()) + " cover width, "
         + figures.withUnit(job.board().thickness()) + " thick; " + job.board().boardsPerPack() + " in a pack. Saw kerf "
@@ -66,9 +66,15 @@ final class Glance {
     return String.join(", ", job.board().lengths().stream().map(figures::withUnit).toList());
   }
 
-  private long failed() {
-    return plan.checks().stream().filter(check -> check.outcome() == Outcome.NOT_MET).count()
-        + plan.findings().stream().filter(Verdicts::isFailure).count();
+  private String verdicts() {
+    long failed = plan.checks().stream().filter(check -> check.outcome() == Outcome.NOT_MET).count();
+    long warnings = plan.findings().stream().filter(Verdicts::isFailure).count();
+    if (failed == 0 && warnings == 0) {
+      return "all checks met; what is open stands below";
+    }
+    String checks = failed == 0 ? "" : failed + (failed == 1 ? " check" : " checks") + " not met";
+    String more = warnings == 0 ? "" : warnings + (warnings == 1 ? " warning" : " warnings");
+    return checks + (failed == 0 || warnings == 0 ? "" : ", ") + more + "; see below";
   }
 
   private void bay(Bay bay) {
