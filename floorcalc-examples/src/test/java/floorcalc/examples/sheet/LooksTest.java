@@ -55,6 +55,28 @@ class LooksTest {
         .containsExactlyElementsOf(Looks.all(document, "h2").stream().map(heading -> heading.getAttribute("id")).toList());
   }
 
+  /** A picture of the docs has a name of its own, and says on each page that shows it what is seen there. */
+  @Test
+  void picturesOfTheDocsAreNamed() throws Exception {
+    Path docs = Path.of("..", "docs");
+    try (Stream<Path> files = Files.list(docs)) {
+      for (Path file : files.filter(file -> file.toString().endsWith(".svg")).sorted().toList()) {
+        Document picture = Looks.parse(Files.readString(file));
+        Looks.idsHold(picture);
+        assertThat(picture.getDocumentElement().getAttribute("role")).as(file.toString()).isEqualTo("img");
+        assertThat(Looks.all(picture, "*").get(1).getTagName()).as("%s: title comes first", file).isEqualTo("title");
+      }
+    }
+    try (Stream<Path> files = Files.list(docs)) {
+      for (Path file : files.filter(file -> file.toString().endsWith(".md")).sorted().toList()) {
+        Matcher shown = Pattern.compile("!\\[([^\\]]*)]\\(").matcher(Files.readString(file));
+        while (shown.find()) {
+          assertThat(shown.group(1)).as(file.toString()).hasSizeGreaterThan(20);
+        }
+      }
+    }
+  }
+
   /** Text on paper colour at least 7:1 (level AAA), lines at least 3:1 (success criterion 1.4.11), light and dark. */
   @Test
   void coloursOfTheSheetStandOut() {
