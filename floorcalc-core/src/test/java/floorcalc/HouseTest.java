@@ -123,35 +123,10 @@ class HouseTest {
   static final ArchRule NO_CYCLES = slices().matching("floorcalc.(*)..").should().beFreeOfCycles();
 
   @ArchTest
-  static final ArchRule SILENT_AND_SEALED = noClasses().should()
-      .dependOnClassesThat(resideInAnyPackage("java.io..", "java.net..", "java.nio.file..", "java.nio.channels..",
-          "java.lang.reflect..", "java.util.logging..", "java.util.prefs..", "org.slf4j..", "org.apache.commons.logging..",
-          "javax..", "sun..", "com.sun..")
-          .and(not(describe("serialisation", c -> c.getName().equals("java.io.Serializable")))))
-      .because("the core neither logs nor reads nor writes nor reflects");
+  static final ArchRule SILENT_AND_SEALED = Sealed.SILENT_AND_SEALED;
 
   @ArchTest
-  static final ArchRule NOTHING_FROM_THE_MACHINE = noClasses().should()
-      .accessTargetWhere(use("the clock, the machine's settings, its random numbers or reflection", target -> switch (
-          target.getOwner().getName()) {
-        case "java.lang.System" -> Set.of("currentTimeMillis", "nanoTime", "getProperty", "getProperties", "getenv",
-            "identityHashCode", "lineSeparator", "exit").contains(target.getName());
-        case "java.lang.Math", "java.lang.StrictMath" -> target.getName().equals("random");
-        case "java.lang.Class" -> Set.of("forName", "getMethod", "getMethods", "getDeclaredMethod", "getDeclaredMethods",
-            "getField", "getFields", "getDeclaredField", "getDeclaredFields", "getConstructor", "getConstructors",
-            "getDeclaredConstructor", "getDeclaredConstructors", "newInstance", "getResource", "getResourceAsStream",
-            "getRecordComponents").contains(target.getName());
-        case "java.util.Locale" -> target.getName().equals("getDefault");
-        case "java.util.Random" -> target.getName().equals("<init>") && target.getRawParameterTypes().isEmpty();
-        case "java.util.UUID" -> target.getName().equals("randomUUID");
-        default -> target.getName().equals("now") && target.getOwner().getPackageName().equals("java.time");
-      }))
-      .orShould().dependOnClassesThat().haveFullyQualifiedName("java.util.concurrent.ThreadLocalRandom")
-      .orShould().dependOnClassesThat().haveFullyQualifiedName("java.security.SecureRandom")
-      .orShould().dependOnClassesThat().haveFullyQualifiedName("java.util.ServiceLoader")
-      .orShould().accessField(System.class, "out").orShould().accessField(System.class, "err")
-      .orShould().accessField(System.class, "in")
-      .because("the same job gives the same bytes on every machine");
+  static final ArchRule NOTHING_FROM_THE_MACHINE = Sealed.NOTHING_FROM_THE_MACHINE;
 
   /** What {@link Math} may compute otherwise on another machine; square roots and whole numbers are exact. */
   private static final Set<String> INEXACT = Set.of("sin", "cos", "tan", "asin", "acos", "atan", "atan2", "sinh", "cosh",
@@ -219,7 +194,7 @@ class HouseTest {
   }
 
   /** A call of such a method or constructor, or a reference to it such as {@code Math::sin}. */
-  private static DescribedPredicate<JavaAccess<?>> use(String what, Predicate<CodeUnitAccessTarget> test) {
+  static DescribedPredicate<JavaAccess<?>> use(String what, Predicate<CodeUnitAccessTarget> test) {
     return describe(what, access -> access.getTarget() instanceof CodeUnitAccessTarget target && test.test(target));
   }
 

@@ -15,6 +15,8 @@ final class BayFamily {
 
   private static final long FEW = 50;
   private static final int CELLS_A_STEP = 8;
+  /** A part of fewer sides is one step; else rooms of thousands of corners would take minutes. */
+  private static final int SIDES_A_STEP = 256;
 
   private final Mesh mesh;
   private final PartCheck check;
@@ -64,7 +66,7 @@ final class BayFamily {
 
   private void grow(BitSet part, BitSet barred, BitSet region, List<Member> found) {
     here++;
-    steps += 1 + part.cardinality() / CELLS_A_STEP;
+    steps += 1 + part.cardinality() / CELLS_A_STEP + part.stream().mapToLong(cell -> mesh.sidesOf[cell].length).sum() / SIDES_A_STEP;
     if (steps > most && here > FEW) { // past the bound each cell still gets its first bays
       complete = false;
       return;

@@ -7,7 +7,10 @@ import floorcalc.plan.FloorJob;
 import floorcalc.plan.Room;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -25,11 +28,15 @@ final class DoorPairs {
     for (Room room : job.rooms()) {
       room.doors().forEach(door -> all.add(new DoorPlace(room, door, Optional.empty())));
     }
-    List<DoorPlace> free = new ArrayList<>(all);
+    Map<List<String>, List<DoorPlace>> free = new HashMap<>(); // only asked, never walked through
+    all.forEach(place -> free.computeIfAbsent(List.of(place.room().name(), place.door().leadsTo()), way -> new LinkedList<>()).add(place));
     for (DoorPlace place : all) {
-      if (free.remove(place)) {
-        Optional<DoorPlace> back = free.stream().filter(other -> joins(place, other)).min(likeness(place.door()));
-        back.ifPresent(free::remove);
+      String room = place.room().name();
+      String next = place.door().leadsTo();
+      if (free.get(List.of(room, next)).remove(place)) {
+        List<DoorPlace> others = free.getOrDefault(List.of(next, room), List.of());
+        Optional<DoorPlace> back = others.stream().filter(other -> other.room() != place.room()).min(likeness(place.door()));
+        back.ifPresent(others::remove);
         places.add(new DoorPlace(place.room(), place.door(), back));
       }
     }
@@ -38,11 +45,6 @@ final class DoorPairs {
   /** All openings, each once, in the order of the job. */
   List<DoorPlace> places() {
     return places;
-  }
-
-  private static boolean joins(DoorPlace one, DoorPlace other) {
-    return one.room() != other.room() && one.door().leadsTo().equals(other.room().name())
-        && other.door().leadsTo().equals(one.room().name());
   }
 
   private static Comparator<DoorPlace> likeness(Door door) {

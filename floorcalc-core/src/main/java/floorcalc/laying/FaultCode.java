@@ -4,6 +4,7 @@ package floorcalc.laying;
 enum FaultCode {
   BOARDS_TOO_SHORT("boards-too-short"),
   TOO_MANY_PIECES("too-many-pieces"),
+  TOO_MANY_PARTS("too-many-parts"),
   GAP_LEAVES_NO_FLOOR("gap-leaves-no-floor"),
   OPENING_ASTRAY("opening-astray"),
   BREAK_WITHOUT_GAP("break-without-gap"),

@@ -23,6 +23,12 @@ import java.util.List;
 public final class JobCheck {
   /** The most pieces that a job may need, by a rough count before it is planned. */
   public static final int MOST_PIECES = 3_000_000;
+  /** The most rooms of a job. */
+  public static final int MOST_ROOMS = 1_000;
+  /** The most doors, and the most pipes, of a room. */
+  public static final int MOST_DOORS_OR_PIPES = 1_000;
+  /** The most openings, and the most breaks that are given, of a room: each may meet each. */
+  public static final int MOST_OPENINGS_OR_BREAKS = 200;
   /**
    * The shortest board that is planned: 50 mm. The shortest wood floor elements, fingers of parquet, are about 100 mm long (common
    * practice, no source); what is shorter is a length in another unit.
@@ -46,6 +52,9 @@ public final class JobCheck {
             + " is needed; check the length and its unit"));
       }
     }
+    if (isBeyondCount(job, faults)) {
+      return faults; // what has far too many parts is not looked at any closer
+    }
     double pieces = 0;
     for (int i = 0; i < job.rooms().size(); i++) {
       Room room = job.rooms().get(i);
@@ -68,6 +77,26 @@ public final class JobCheck {
           + " are planned at once; check the sizes and their units, or split the job"));
     }
     return faults;
+  }
+
+  private static boolean isBeyondCount(FloorJob job, List<JobFault> faults) {
+    int before = faults.size();
+    checkNumber(-1, "the job", job.rooms().size(), "rooms", MOST_ROOMS, faults);
+    for (int i = 0; i < job.rooms().size(); i++) {
+      Room room = job.rooms().get(i);
+      checkNumber(i, room.name(), room.doors().size(), "doors", MOST_DOORS_OR_PIPES, faults);
+      checkNumber(i, room.name(), room.pipes().size(), "pipes", MOST_DOORS_OR_PIPES, faults);
+      checkNumber(i, room.name(), room.openings().size(), "openings", MOST_OPENINGS_OR_BREAKS, faults);
+      checkNumber(i, room.name(), room.breaks().map(List::size).orElse(0), "breaks", MOST_OPENINGS_OR_BREAKS, faults);
+    }
+    return faults.size() > before;
+  }
+
+  private static void checkNumber(int room, String of, int number, String what, int most, List<JobFault> faults) {
+    if (number > most) {
+      faults.add(fault(room, FaultCode.TOO_MANY_PARTS, of + ": " + number + " " + what + ", at most " + most
+          + " are planned at once; leave out those that are not there, or split the job"));
+    }
   }
 
   /** Openings must lie across the floor. Breaks that the job gives must run across the floor, have a gap and leave something to lay. */

@@ -24,7 +24,7 @@ final class Fields {
     for (Iterator<String> names = object.fieldNames(); names.hasNext();) {
       String name = names.next();
       if (!known.contains(name)) {
-        String hint = Words.hint(name, free);
+        String hint = self.mistakes().areListed() ? Words.hint(name, free) : "";
         self.mistakes().add(Mistake.Kind.UNKNOWN_FIELD, self.place().field(name),
             "unknown field" + (hint.isEmpty() ? "; known here: " + String.join(", ", known) : hint));
       }

@@ -13,15 +13,20 @@ final class Mistakes {
   }
 
   void add(String code, Place place, String message) {
-    add(code, place.toString(), message);
+    add(code, areListed() ? place.toString() : "", message);
   }
 
   void add(String code, String place, String message) {
-    if (list.size() < JobLimits.MISTAKES_LISTED) {
+    if (areListed()) {
       list.add(new Mistake(code, place, message));
     } else {
       more++;
     }
+  }
+
+  /** Whether the next mistake is listed and not only counted, so that its words are worth making. */
+  boolean areListed() {
+    return list.size() < JobLimits.MISTAKES_LISTED;
   }
 
   boolean none() {
