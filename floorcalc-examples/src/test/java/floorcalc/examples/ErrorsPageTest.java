@@ -13,6 +13,7 @@ import floorcalc.outline.Point;
 import floorcalc.outline.Wkt;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.JobFault;
+import floorcalc.plan.Pipe;
 import floorcalc.plan.Room;
 import floorcalc.rules.LayingRules;
 import floorcalc.working.Severity;
@@ -22,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -180,6 +182,7 @@ class ErrorsPageTest {
     Room narrow = Room.of("Hall", Wkt.parse("POLYGON ((0 0, 200 0, 200 2000, 0 2000, 0 0))"))
         .withBreaks(List.of(ExpansionBreak.given(at(100, 0), at(100, 2000))));
     faults.addAll(faults(job("1.2 m").rules(noGap.rules().with(LayingRules.BREAK_GAP, Length.ofMillimetres(200), Source.GIVEN)).room(narrow)));
+    faults.addAll(faults(job("1.2 m").room(hall.withPipes(Collections.nCopies(1001, new Pipe(at(500, 500), Length.ofMillimetres(22)))))));
     assertThat(faults).extracting(JobFault::code).containsExactlyInAnyOrderElementsOf(rows.keySet());
     assertThat(faults).allSatisfy(fault -> assertThat(rows.get(fault.code()).get(2)).isEqualTo(fault.message()));
   }

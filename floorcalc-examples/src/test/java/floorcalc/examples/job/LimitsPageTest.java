@@ -20,6 +20,8 @@ class LimitsPageTest {
       row("corners of a room, voids included", OutlineCheck.MOST_CORNERS),
       row("faults of an outline that are listed", OutlineCheck.MOST_FAULTS),
       row("pieces of a job, by a rough count", JobCheck.MOST_PIECES),
+      row("rooms of a job; doors, and pipes, of a room; openings, and given breaks, of a room", JobCheck.MOST_ROOMS, JobCheck.MOST_DOORS_OR_PIPES,
+          JobCheck.MOST_OPENINGS_OR_BREAKS),
       row("shortest board", JobCheck.SHORTEST_BOARD.toNanometres() / 1_000_000),
       row("a file", JobLimits.FILE_BYTES, JobLimits.VALUES, JobLimits.DEPTH),
       row("mistakes that are listed", JobLimits.MISTAKES_LISTED),
