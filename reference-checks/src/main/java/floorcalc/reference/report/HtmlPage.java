@@ -20,6 +20,7 @@ final class HtmlPage implements Page {
       tr, thead { break-inside: avoid; }
       thead { break-after: avoid; }
       a { color: inherit; display: inline-block; padding: .3rem 0; }
+      summary { padding: .4rem 0; cursor: pointer; }
       nav ul { list-style: none; padding: 0; columns: 2 16rem; }
       .alert { color: var(--alert); font-weight: bold; }
       tbody th.alert { font-weight: bold; }
@@ -95,7 +96,8 @@ final class HtmlPage implements Page {
 
   @Override
   public String end() {
-    String list = contents.isEmpty() ? "" : "<nav aria-label=\"Parts of this page\">\n<ul>\n" + contents + "</ul>\n</nav>\n";
+    String list = contents.isEmpty() ? "" : "<nav aria-label=\"Parts of this page\"><details><summary>Parts of this page</summary>\n<ul>\n" + contents
+        + "</ul>\n</details></nav>\n";
     return out.substring(0, contentsAt) + list + out.substring(contentsAt) + "</main>\n</body>\n</html>\n";
   }
 
