@@ -249,7 +249,7 @@ class ErrorsPageTest {
 
   private static String section(String page, String heading) throws IOException {
     String text = Files.readString(HOME.resolve("docs").resolve(page), UTF_8);
-    int from = text.indexOf("\n## " + heading + "\n");
+    int from = Math.max(text.indexOf("\n## " + heading + "\n"), text.indexOf("\n### " + heading + "\n"));
     assertThat(from).as("%s in %s", heading, page).isNotNegative();
     int to = text.indexOf("\n## ", from + 4);
     return text.substring(from, to < 0 ? text.length() : to);
