@@ -47,15 +47,6 @@ final class BoardFilling {
     Arrays.sort(longestFirst, Comparator.<Integer>comparingLong(i -> -spans[i]).thenComparingInt(i -> i));
   }
 
-  int boards() {
-    return boards;
-  }
-
-  /** The board of each part, from 0. */
-  int[] boardOf() {
-    return boardOf;
-  }
-
   /** Fills boards in each way, keeps the fewest, and goes on emptying boards until no more than {@code least} are left. */
   void fill(int least, long steps) {
     begin();

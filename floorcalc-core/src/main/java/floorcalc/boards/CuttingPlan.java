@@ -3,7 +3,6 @@ package floorcalc.boards;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.rules.LayingRules;
-import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -259,19 +258,5 @@ public final class CuttingPlan {
    */
   public List<Offcut> offcuts() {
     return left;
-  }
-
-  /**
-   * Returns the exact area of all opened boards.
-   *
-   * @param pitch the laid pitch, the width that each board counts for, not null
-   * @return the area, not null
-   */
-  public Area boardArea(Length pitch) {
-    BigInteger along = BigInteger.ZERO;
-    for (int i = 0; i < bench.boards(); i++) {
-      along = along.add(BigInteger.valueOf(bench.boardLength(i)));
-    }
-    return Area.ofSquareNanometres(along.multiply(BigInteger.valueOf(pitch.toNanometres())));
   }
 }

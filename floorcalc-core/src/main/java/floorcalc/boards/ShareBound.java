@@ -46,10 +46,6 @@ final class ShareBound {
     runs.merge(span, 1, Integer::sum);
   }
 
-  int bound() {
-    return best;
-  }
-
   /** Which rounding gave the bound. */
   String way() {
     return way;

@@ -48,7 +48,7 @@ record FrameBay(String name, String room, Frame frame, List<FrameRow> rows) {
         here.add(run);
         runs.add(null);
       }
-      FrameRow row = new FrameRow(rows.size() + 1, firstJobRow + rows.size(), rowLow, rowLow + pitch, here);
+      FrameRow row = new FrameRow(rows.size() + 1, firstJobRow + rows.size(), rowLow, here);
       for (FrameRun run : here) {
         runs.set(run.index(), touching(row.jobRow(), run, here, below));
       }

@@ -6,7 +6,6 @@ import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.Run;
 import floorcalc.measure.Length;
 import floorcalc.outline.Containment;
-import floorcalc.outline.Direction;
 import floorcalc.outline.ExpansionGap;
 import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
@@ -22,7 +21,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /** A room less its gaps, turned to its boards and cut into bays, rows and runs. */
-record RoomLaying(Room room, Direction direction, Calculated<ExpansionGap> gap, RoomBreaks breaks, List<BayPlan> bays) {
+record RoomLaying(Room room, Calculated<ExpansionGap> gap, RoomBreaks breaks, List<BayPlan> bays) {
   /** From the starting side on, of bays that begin there together the one at the left first, as seen along the boards. */
   private static final Comparator<Frame> IN_LAYING_ORDER =
       Comparator.comparingLong(Frame::low).thenComparingLong(frame -> frame.floor.get(0).minX);
@@ -48,7 +47,7 @@ record RoomLaying(Room room, Direction direction, Calculated<ExpansionGap> gap, 
       bays.add(new BayPlan(bay, lines.get(i)));
       jobRow += bay.rows().size();
     }
-    return new RoomLaying(room, rows.direction(), gap, breaks, bays);
+    return new RoomLaying(room, gap, breaks, bays);
   }
 
   private static List<Calculated<StartLine>> startLines(FloorJob job, Room room, RoomRows rows, List<Frame> frames) {

@@ -50,8 +50,4 @@ record ChordRow(int[] nodes, double[] weights, double allowed) {
     }
     return deep;
   }
-
-  int middle() {
-    return nodes[nodes.length - 1];
-  }
 }

@@ -96,10 +96,6 @@ final class LevelGrid {
     return column < 0 || row < 0 || column >= xs.length || row >= ys.length ? -1 : nodes[column][row];
   }
 
-  int size() {
-    return quarters.length;
-  }
-
   /** Places of the grid where nothing was read. */
   int gaps() {
     return xs.length * ys.length - quarters.length;

@@ -200,11 +200,6 @@ public final class MovementForecast {
     return coefficient.share().multiply(dampest.minus(now).number().max(BigDecimal.ZERO));
   }
 
-  /** Likewise to the driest season. */
-  BigDecimal shrinkageShare(Coefficient coefficient) {
-    return coefficient.share().multiply(now.minus(driest).number().max(BigDecimal.ZERO));
-  }
-
   /**
    * Returns the moisture content of the boards when they are laid.
    *

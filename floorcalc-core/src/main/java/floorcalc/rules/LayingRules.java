@@ -31,7 +31,7 @@ public final class LayingRules implements Serializable {
   public static final RuleKey<Length> MINIMUM_ROW_WIDTH = length("minimumRowWidth", "narrowest first or last row",
       0, 1000, "give the narrowest strip wanted, 0 mm for none");
 
-  /** The shortest start piece or end piece of a run that has an end joint: 0 to 5 m, 0 for no rule. */
+  /** The shortest start, end or single piece; whole boards do not count: 0 to 5 m, 0 for no rule. */
   public static final RuleKey<Length> MINIMUM_END_PIECE = length("minimumEndPiece", "shortest start or end piece",
       0, 5000, "give the shortest piece wanted at a wall, 0 mm for none");
 

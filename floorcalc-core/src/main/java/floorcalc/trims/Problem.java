@@ -86,15 +86,6 @@ final class Problem {
     return total;
   }
 
-  static boolean isEmpty(int[] demand) {
-    for (int number : demand) {
-      if (number > 0) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   long costOf(List<Load> loads) {
     long cost = 0;
     for (Load load : loads) {

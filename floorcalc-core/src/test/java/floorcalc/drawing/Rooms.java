@@ -75,16 +75,8 @@ final class Rooms {
                 new Beyond("tile", mm(-12)))));
   }
 
-  static Room cupboard() {
-    return Room.of("Cupboard", Outline.of(ring(0, 0, 450, 0, 450, 320, 0, 320)));
-  }
-
   static Room corridor() {
     return Room.of("Long corridor", Outline.of(ring(0, 0, 200_000, 0, 200_000, 1500, 0, 1500)));
-  }
-
-  static Room hall() {
-    return Room.of("Hall", Outline.of(ring(0, 0, 10_400, 0, 10_400, 11_600, 0, 11_600)));
   }
 
   /** Two rooms joined by a passage 15 mm wide, which the gap closes: two bays. */

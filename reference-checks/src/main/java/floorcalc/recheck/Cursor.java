@@ -75,10 +75,6 @@ final class Cursor {
     return node.isNull();
   }
 
-  boolean isText() {
-    return node.isTextual();
-  }
-
   /** A field that must be there. */
   Cursor get(String name) {
     Cursor field = field(name);

@@ -20,7 +20,7 @@ final class Shapes {
   private static final int FEW = 3;
 
   /** One shape with its adjustment. */
-  record Shape(Layout about, Adjustment adjustment, Layout layout) {}
+  record Shape(Adjustment adjustment, Layout layout) {}
 
   private final Survey survey;
   private final SurveyNetwork network;
@@ -73,7 +73,7 @@ final class Shapes {
       return adjusted(List.of(sketches.stream().min(Comparator.comparingDouble(Layout::oddness)).orElseThrow()));
     }
     if (fits.isEmpty()) {
-      return any != null && isLoose(any) ? List.of(new Shape(any, network.fixed(any), any)) : List.of();
+      return any != null && isLoose(any) ? List.of(new Shape(network.fixed(any), any)) : List.of();
     }
     List<Layout> sound = fits.stream().filter(Layout::isSimple).toList();
     List<Layout> sorted = (sound.isEmpty() ? fits : sound).stream().sorted(Comparator.comparingDouble(Layout::misfit)).toList();
@@ -110,7 +110,7 @@ final class Shapes {
       Adjustment adjusted = network.fixed(about);
       Layout result = SurveyNetwork.layout(adjusted);
       if (adjusted.isAtRest() && isRoom(result) && shapes.stream().noneMatch(shape -> shape.layout().isNear(result, SAME))) {
-        shapes.add(new Shape(about, adjusted, result));
+        shapes.add(new Shape(adjusted, result));
       }
     }
     List<Shape> sound = shapes.stream().filter(shape -> shape.layout().isSimple()).toList();

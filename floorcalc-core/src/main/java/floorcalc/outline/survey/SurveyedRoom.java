@@ -212,24 +212,6 @@ public final class SurveyedRoom {
     return fixed.deviation(slopes);
   }
 
-  /**
-   * Returns how a place along a wall lies in the room: on the straight line between its corners.
-   *
-   * @param wall the wall, from 1
-   * @param at how far along from its first corner in millimetres, from zero to its adjusted length
-   * @return the place, rounded to whole nanometres; not null
-   * @throws IndexOutOfBoundsException if there is no such wall
-   */
-  public Point along(int wall, double at) {
-    Point from = corners.get(Objects.checkIndex(wall - 1, survey.size()));
-    Point to = corners.get(wall % survey.size());
-    double dx = to.xNanometres() - from.xNanometres();
-    double dy = to.yNanometres() - from.yNanometres();
-    double part = at * 1e6 / StrictMath.hypot(dx, dy);
-    return Point.ofNanometres(from.xNanometres() + (long) StrictMath.rint(part * dx),
-        from.yNanometres() + (long) StrictMath.rint(part * dy));
-  }
-
   /** The room of straight walls. */
   static Outline straight(List<Point> corners) {
     return Outline.of(Ring.of(corners));

@@ -24,11 +24,6 @@ final class PerfectSurveys {
     return Survey.of(walls);
   }
 
-  /** Walls alone, nothing said of the turns. */
-  static Survey plain(Outline room) {
-    return Survey.of(sided(room).walls().stream().map(wall -> SurveyWall.of(wall.length())).toList());
-  }
-
   /** A tie between each pair of corners that are no neighbours. */
   static List<Tie> allTies(Outline room) {
     Ring ring = room.shell();
