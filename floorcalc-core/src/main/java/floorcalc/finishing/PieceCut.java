@@ -48,6 +48,6 @@ public record PieceCut(String piece, String bay, int row, PieceNotches shape, Li
     shape.notches().forEach(notch -> words.add(notch.inWords(lengths)));
     holes.forEach(hole -> words.add(hole.inWords(lengths)));
     glued.forEach(part -> words.add(part.inWords(lengths)));
-    return words;
+    return List.copyOf(words);
   }
 }

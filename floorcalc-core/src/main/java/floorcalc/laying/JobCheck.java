@@ -76,7 +76,7 @@ public final class JobCheck {
       faults.add(fault(-1, FaultCode.TOO_MANY_PIECES, "the job needs about " + (long) pieces + " pieces of board, at most " + MOST_PIECES
           + " are planned at once; check the sizes and their units, or split the job"));
     }
-    return faults;
+    return List.copyOf(faults);
   }
 
   private static boolean isBeyondCount(FloorJob job, List<JobFault> faults) {

@@ -107,7 +107,7 @@ public final class Levels implements Serializable {
     if (spots.size() > MOST) {
       faults.add(new LevelFault(LevelFault.Kind.TOO_MANY, List.of(), "there must be at most " + MOST
           + " readings, but there are " + spots.size() + "; work in parts"));
-      return faults;
+      return List.copyOf(faults);
     }
     Map<Point, Integer> first = new LinkedHashMap<>();
     for (int i = 0; i < spots.size(); i++) {
@@ -180,7 +180,7 @@ public final class Levels implements Serializable {
    *     {@code heights-in-other-unit}; not null
    */
   public List<Finding> doubts() {
-    return LevelDoubts.of(spots);
+    return List.copyOf(LevelDoubts.of(spots));
   }
 
   /**

@@ -114,7 +114,7 @@ public final class ClimateLimits implements Serializable {
           range, cold || warm ? Outcome.NOT_MET : Outcome.MET, source,
           cold ? "heat the room as it will be in use" : warm ? "cool the room as it will be in use" : ""));
     });
-    return judgements;
+    return List.copyOf(judgements);
   }
 
   /**
@@ -129,7 +129,7 @@ public final class ClimateLimits implements Serializable {
         Outcome.NOT_MEASURED, source, NOT_MEASURED));
     temperatureRange().ifPresent(range -> judgements.add(new Judgement("air-temperature", "temperature of the air",
         where, "", range, Outcome.NOT_MEASURED, source, NOT_MEASURED)));
-    return judgements;
+    return List.copyOf(judgements);
   }
 
   private String humidityRange() {

@@ -132,7 +132,7 @@ public final class ContinuousFloor {
                 && (reached.contains(opening.one()) || reached.contains(opening.other()))).toList(), boards));
       }
     }
-    return bays;
+    return List.copyOf(bays);
   }
 
   private Set<String> reachedFrom(String room, List<String> breaks) {

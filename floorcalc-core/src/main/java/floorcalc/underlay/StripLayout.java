@@ -130,7 +130,7 @@ public final class StripLayout {
       }
       lengths.add(all.minus(roll.length().multipliedBy(parts - 1)));
     }
-    return lengths;
+    return List.copyOf(lengths);
   }
 
   /** As few parts as cover a strip, each after the first losing a lap. */
