@@ -53,8 +53,11 @@ public final class ResultDigests {
    * @throws IOException if a file cannot be read
    */
   public static void main(String[] args) throws IOException {
-    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-    for (String part : args) {
+    run(List.of(args), new PrintStream(System.out, true, StandardCharsets.UTF_8));
+  }
+
+  static void run(List<String> parts, PrintStream out) throws IOException {
+    for (String part : parts) {
       int equals = part.indexOf('=');
       String value = part.substring(equals + 1);
       Stream<byte[]> digests = switch (part.substring(0, equals)) {
