@@ -11,5 +11,10 @@
  * <p>
  * Lengths are exact to the nanometre. The same job gives the same plan on every machine. Nothing here logs, reads or
  * writes. All types are immutable and thread-safe, and accept no null, unless they say otherwise.
+ * <pre>{@code
+ * FloorJob job = FloorJob.of("Study floor", boards).room(Room.of("Study", outline)).build();
+ * FloorPlan plan = FloorPlanner.plan(job);
+ * int packs = plan.order().packs();
+ * }</pre>
  */
 package floorcalc;

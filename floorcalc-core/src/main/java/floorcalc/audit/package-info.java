@@ -18,5 +18,9 @@
  * <p>
  * What other packages hold is read (corners, lengths, goods, the ledger's lines), what they can work out is not called; a test
  * sees to it. The page {@code docs/audit.md} lists all codes. All types are immutable, thread-safe and accept no null.
+ * <pre>{@code
+ * AuditReport report = PlanAudit.of(job, plan);
+ * List<Finding> breaches = report.breaches();   // empty if report.isClean()
+ * }</pre>
  */
 package floorcalc.audit;

@@ -7,5 +7,9 @@
  * <p>
  * {@link floorcalc.bays.BayFreedom} tells whether a bay can move, {@link floorcalc.bays.BaySplit} finds the breaks of least length,
  * and {@link floorcalc.bays.BayParts} parts a room at breaks that are known.
+ * <pre>{@code
+ * Calculated<BaySplit> split = BaySplit.of(outline, Direction.ALONG_X, List.of(), rules);
+ * List<ExpansionBreak> breaks = split.value().breaks();
+ * }</pre>
  */
 package floorcalc.bays;

@@ -21,5 +21,9 @@
  * <p>
  * Lengths are whole nanometres; nothing here rounds. All types are immutable and thread-safe and take no null. See
  * {@code docs/boards.md}.
+ * <pre>{@code
+ * BoardGoods goods = BoardGoods.of(Length.parse("2.2 m"), Length.parse("185 mm"), Length.parse("14 mm"), 6);
+ * RunLayout layout = RunLayout.search(Run.equalRows(20, Length.parse("4190 mm")), goods, rules);
+ * }</pre>
  */
 package floorcalc.boards;

@@ -17,5 +17,8 @@
  * <p>
  * All types are immutable and thread-safe and accept no null. See {@code docs/drawing.md} and
  * {@code docs/levels.md}.
+ * <pre>{@code
+ * String svg = FloorDrawing.of(job, plan, plan.bays().get(0)).toSvg();
+ * }</pre>
  */
 package floorcalc.drawing;

@@ -8,5 +8,9 @@
  * {@link floorcalc.finishing.OrderList} makes one order list, each line with its working. {@link floorcalc.finishing.CutOuts} finds for each
  * pipe its boards and their cuts, for each piece that is no rectangle its notches, and what may break beside them. All types are immutable and
  * accept no null.
+ * <pre>{@code
+ * OrderList order = OrderList.of(job, plan);
+ * FloorPlan complete = order.addedTo(plan);
+ * }</pre>
  */
 package floorcalc.finishing;

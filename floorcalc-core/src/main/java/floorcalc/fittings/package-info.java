@@ -13,5 +13,9 @@
  * <li>{@link floorcalc.fittings.MitredBorder} and {@link floorcalc.fittings.Apron} are for borders round a field or a hearth.
  * </ul>
  * Pieces are outlines in the frame of their bay, x along the boards. All types are immutable and thread-safe, and take no null.
+ * <pre>{@code
+ * BoardPiece piece = BoardPiece.of("study-1-3-2", ring);   // in the frame of its bay
+ * List<Notch> notches = PieceNotches.of(piece).value().notches();
+ * }</pre>
  */
 package floorcalc.fittings;

@@ -18,5 +18,9 @@
  * The compromise: readings say nothing on what lies between them. A span is judged from readings no farther apart than half of
  * it; nearer is better. Lengths are whole nanometres; all public types are immutable and thread-safe and take no null. See
  * {@code docs/flatness.md}.
+ * <pre>{@code
+ * GapReading reading = new GapReading(Length.parse("2000 mm"), Length.parse("3 mm"), "by the window");
+ * List<SpanCheck> checks = ToleranceSet.COMMON_PRACTICE.judge(List.of(reading)).value();
+ * }</pre>
  */
 package floorcalc.flatness;

@@ -16,5 +16,9 @@
  * <p>
  * Lengths are exact; nothing here rounds, but for a fraction of a board that is no whole nanometre. All types are
  * immutable and thread-safe and accept no null.
+ * <pre>{@code
+ * JointLayout joints = JointLayout.of(List.of(List.of(Length.parse("2200 mm")), List.of(Length.parse("2000 mm"))));
+ * List<Finding> findings = joints.check("study", rules.get(LayingRules.MINIMUM_JOINT_OFFSET)).findings();
+ * }</pre>
  */
 package floorcalc.joints;

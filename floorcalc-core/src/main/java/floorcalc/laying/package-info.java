@@ -8,5 +8,8 @@
  * the next row is a factory edge by construction.
  * <p>
  * Programs start at {@code floorcalc.FloorPlanner}, which audits what is laid here. See {@code docs/laying.md}.
+ * <pre>{@code
+ * FloorPlan laid = FloorLaying.of(job);   // not audited: FloorPlanner.plan does both
+ * }</pre>
  */
 package floorcalc.laying;

@@ -16,5 +16,9 @@
  * The compromise: spare boards are a guess at mistakes and at repairs in years to come. The share is a rule with common
  * practice as its default, see {@link floorcalc.rules.LayingRules#SPARE_SHARE}. All types are immutable and thread-safe
  * and accept no null.
+ * <pre>{@code
+ * Calculated<PackOrder> order = PackOrder.of(boards, Map.of(boards.longest(), 40), rules.get(LayingRules.SPARE_SHARE));
+ * String working = order.explain();
+ * }</pre>
  */
 package floorcalc.materials;

@@ -30,5 +30,9 @@
  * <p>
  * All types are immutable and thread-safe, and neither accept nor return null. This package knows no other package of
  * the library.
+ * <pre>{@code
+ * Length gap = Length.parse("7 5/16 in").plus(Length.parse("12 mm"));   // exact
+ * String tape = gap + " or " + gap.toMillimetres();
+ * }</pre>
  */
 package floorcalc.measure;

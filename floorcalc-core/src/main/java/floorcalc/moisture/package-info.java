@@ -28,5 +28,9 @@
  * Percentages and temperatures are exact decimal numbers, {@link floorcalc.moisture.Percent} and
  * {@link floorcalc.moisture.Temperature}, so that each step can be worked again to the last digit. All types are immutable
  * and thread-safe and accept no null. See {@code docs/moisture.md}.
+ * <pre>{@code
+ * AirClimate air = AirClimate.of(Temperature.parse("21 °C"), Percent.of("48"));
+ * List<Judgement> judged = ClimateLimits.COMMON_PRACTICE.judge(air, "Study");
+ * }</pre>
  */
 package floorcalc.moisture;

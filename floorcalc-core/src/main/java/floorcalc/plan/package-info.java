@@ -18,5 +18,9 @@
  * nanometres. The frame of a bay is the room turned by minus the bay's direction: rows then run along x, each is laid from
  * low x to high x, and row 1 has the lowest y. All types are immutable and thread-safe and take no null. See
  * {@code docs/plan.md}.
+ * <pre>{@code
+ * FloorJob job = FloorJob.of("Study floor", boards).direction(DirectionChoice.of(Direction.ALONG_X)).room(Room.of("Study", outline)).build();
+ * List<JobFault> faults = FloorPlanner.faultsOf(job);   // empty: it can be planned
+ * }</pre>
  */
 package floorcalc.plan;

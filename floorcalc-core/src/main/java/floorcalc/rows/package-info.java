@@ -27,5 +27,10 @@
  * Lengths are exact; a width halved may leave one nanometre, which goes to the first row, and places on slanted lines are rounded
  * once, to the nearest nanometre. All
  * types are immutable and thread-safe and accept no null.
+ * <pre>{@code
+ * Calculated<RowDivision> rows = RowDivision.of(Length.parse("3600 mm"), Length.parse("185 mm"), Length.parse("70 mm"), RowWay.AS_NEEDED);
+ * Length last = rows.value().lastRow();
+ * String working = rows.explain();
+ * }</pre>
  */
 package floorcalc.rows;

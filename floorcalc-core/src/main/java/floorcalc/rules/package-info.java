@@ -13,5 +13,10 @@
  * <p>
  * A published figure is never changed here: a newer edition gets a set and a name of its own. All types are immutable
  * and thread-safe and accept no null. See {@code docs/rules.md}.
+ * <pre>{@code
+ * LayingRules rules = RuleSet.NF_DTU_51_11.forBoard(Length.parse("14 mm"), Length.parse("185 mm"))
+ *     .with(LayingRules.SAW_KERF, Length.parse("2.5 mm"), Source.GIVEN);
+ * RuleValue<Length> gap = rules.get(LayingRules.EXPANSION_GAP);   // with its source
+ * }</pre>
  */
 package floorcalc.rules;

@@ -9,5 +9,11 @@
  * <p>
  * Numbers are plain decimals in one unit of length of the caller's own; x to the right, y up, angles in degrees
  * anticlockwise. All types are immutable and thread-safe and accept no null.
+ * <pre>{@code
+ * Network network = Network.of(
+ *     List.of(NetworkPoint.held("a", 0, 0), NetworkPoint.held("b", 1000, 0), NetworkPoint.about("c", 0, 1000)),
+ *     List.of(Observation.distance("a", "c", 1002, 1), Observation.distance("b", "c", 1413, 1)));
+ * AdjustedPoint c = network.adjust().point("c");
+ * }</pre>
  */
 package floorcalc.outline.network;

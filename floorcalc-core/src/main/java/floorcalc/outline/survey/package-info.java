@@ -10,5 +10,10 @@
  * back to corner 1; the room lies on the left. Corner 1 is the origin and wall 1 runs along x.
  * <p>
  * All types are immutable and thread-safe and accept no null.
+ * <pre>{@code
+ * Survey survey = Survey.ofWalls(Length.parse("5028 mm"), Length.parse("3996 mm"), Length.parse("5006 mm"), Length.parse("3987 mm"))
+ *     .withTies(List.of(new Tie(1, 3, Length.parse("6399 mm")), new Tie(2, 4, Length.parse("6423 mm"))));
+ * Outline room = SurveyReport.of(survey).value().room().orElseThrow().outline();
+ * }</pre>
  */
 package floorcalc.outline.survey;
