@@ -91,7 +91,8 @@ class DocsTest {
         var type = TYPE.matcher(name);
         boolean there = true;
         if (type.matches()) {
-          there = sources.contains("main/java/" + type.group(1).replace('.', '/') + ".java");
+          String file = "java/" + type.group(1).replace('.', '/') + ".java";
+          there = sources.contains("main/" + file) || sources.contains("test/" + file);
         } else if (name.matches("floorcalc(\\.[a-z]+)*") && !OTHER_NAMES.contains(name)) {
           there = sources.contains("main/java/" + name.replace('.', '/') + "/package-info.java");
         } else if (name.matches("[A-Z]\\w+Test")) {
