@@ -29,7 +29,7 @@ public final class WktException extends IllegalArgumentException {
     int to = Math.min(text.length(), position + SHOWN);
     String before = (from > 0 ? "…" : "") + text.subSequence(from, position);
     String after = text.subSequence(position, to) + (to < text.length() ? "…" : "");
-    return "\"" + (before + "►" + after).replaceAll("\\p{Cntrl}", " ") + "\"";
+    return "\"" + (before + "►" + after).replaceAll("\\p{Cc}", " ") + "\"";
   }
 
   /**

@@ -113,7 +113,7 @@ final class PlanCommand implements Callable<Integer> {
     try {
       return Path.of(typed);
     } catch (InvalidPathException fault) {
-      throw new Refusal("[" + typed.replaceAll("\\p{Cntrl}", "?") + "] is not the name of a file or folder here");
+      throw new Refusal("[" + typed.replaceAll("\\p{Cc}", "?") + "] is not the name of a file or folder here");
     }
   }
 

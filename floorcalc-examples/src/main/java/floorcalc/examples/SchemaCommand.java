@@ -28,7 +28,7 @@ final class SchemaCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (!FORMATS.contains(format)) {
-      throw new Refusal("[" + format.replaceAll("\\p{Cntrl}", "?") + "]: must be job, plan or refusal");
+      throw new Refusal("[" + format.replaceAll("\\p{Cc}", "?") + "]: must be job, plan or refusal");
     }
     byte[] schema = schema();
     console.out().write(schema, 0, schema.length);
