@@ -15,7 +15,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
-import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
@@ -134,13 +133,13 @@ class HouseTest {
 
   @ArchTest
   static final ArchRule STRICT_MATHS = noClasses().should()
-      .accessTargetWhere(use("inexact functions of Math",
+      .accessTargetWhere(Sealed.use("inexact functions of Math",
           target -> target.getOwner().isEquivalentTo(Math.class) && INEXACT.contains(target.getName())))
       .because("StrictMath gives the same bits on every machine");
 
   @ArchTest
   static final ArchRule NO_DEFAULT_LOCALE = noClasses().should()
-      .accessTargetWhere(use("what follows the default locale", HouseTest::followsTheDefaultLocale))
+      .accessTargetWhere(Sealed.use("what follows the default locale", HouseTest::followsTheDefaultLocale))
       .because("digits and letters are the same everywhere: pass Locale.ROOT");
 
   private static boolean followsTheDefaultLocale(CodeUnitAccessTarget target) {
@@ -191,11 +190,6 @@ class HouseTest {
 
   private static String inside(String name) {
     return "floorcalc." + name + "..";
-  }
-
-  /** A call of such a method or constructor, or a reference to it such as {@code Math::sin}. */
-  static DescribedPredicate<JavaAccess<?>> use(String what, Predicate<CodeUnitAccessTarget> test) {
-    return describe(what, access -> access.getTarget() instanceof CodeUnitAccessTarget target && test.test(target));
   }
 
   private static boolean isSealed(JavaClass type) {

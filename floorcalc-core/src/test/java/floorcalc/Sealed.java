@@ -6,10 +6,13 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyP
 import static com.tngtech.archunit.lang.conditions.ArchConditions.dependOnClassesThat;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** What the core never does: it computes, and touches nothing but its arguments. {@link SealedTest} plants what the rules must catch. */
 final class Sealed {
@@ -32,7 +35,7 @@ final class Sealed {
       .because("the core neither logs nor reads nor writes nor reflects");
 
   static final ArchRule NOTHING_FROM_THE_MACHINE = noClasses().should()
-      .accessTargetWhere(HouseTest.use("the clock, the machine's settings, its random numbers or reflection", Sealed::asksTheMachine))
+      .accessTargetWhere(use("the clock, the machine's settings, its random numbers or reflection", Sealed::asksTheMachine))
       .orShould(dependOnClassesThat(describe("are threads, processes, loaders of classes and services, or chance of the machine", Sealed::isOfTheMachine)))
       .orShould().accessField(System.class, "out").orShould().accessField(System.class, "err")
       .orShould().accessField(System.class, "in")
@@ -67,4 +70,10 @@ final class Sealed {
             "java.lang.InheritableThreadLocal", "java.lang.Runtime", "java.lang.Process", "java.lang.ProcessBuilder", "java.lang.ProcessHandle",
             "java.lang.ClassLoader", "java.lang.Module", "java.lang.ModuleLayer", "java.lang.StackWalker", "java.util.Timer",
             "java.util.ServiceLoader", "java.util.ResourceBundle", "java.util.Scanner", "java.util.WeakHashMap").contains(name);
-  }}
+  }
+
+  /** A call of such a method or constructor, or a reference to it such as {@code Math::sin}. */
+  static DescribedPredicate<JavaAccess<?>> use(String what, Predicate<CodeUnitAccessTarget> test) {
+    return describe(what, access -> access.getTarget() instanceof CodeUnitAccessTarget target && test.test(target));
+  }
+}
