@@ -10,7 +10,9 @@ import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
+import floorcalc.rules.LayingRules;
 import floorcalc.working.Finding;
+import floorcalc.working.Source;
 import org.junit.jupiter.api.Test;
 
 /** Where walls stand so near to each other that their gaps meet, no floor lies, and no break parts it. */
@@ -38,5 +40,22 @@ class BreaksOverNoFloorTest {
     FloorPlan plan = plan("3600");
     assertThat(plan.breaks()).isNotEmpty();
     assertThat(plan.findings()).extracting(Finding::code).doesNotContain("break-parts-no-floor");
+  }
+
+  /**
+   * A hearth in the bar of an H: 22 mm above it, less than two gaps of 17 mm, lie no floor; 50 mm below it do. The line to its lower side parts
+   * the floor alone, though it joins the hearth to one wall only.
+   */
+  @Test
+  void aHearthWhoseGapMeetsThatOfTheWallIsPassedOnOneSideAlone() {
+    FloorJob job = FloorJob.of("Invented floor", BoardGoods.of(Length.ofMillimetres(428), Length.ofMillimetres(132),
+        Length.ofMillimetres(21), 10)).direction(DirectionChoice.of(Direction.fromDegrees(90))).room(Room.of("Room", Wkt.parse(
+            "POLYGON ((0 4550, 400 4550, 400 2480, 2600 2480, 2600 4550, 2950 4550, 2950 0, 2600 0, 2600 2170, 400 2170, 400 0, 0 0, 0 4550),"
+            + " (2140 2220, 2140 2458, 2710 2458, 2710 2220, 2140 2220))"))).build();
+    FloorPlan plan = FloorPlanner.plan(job.withRules(job.rules().with(LayingRules.EXPANSION_GAP, Length.ofMillimetres(17), Source.GIVEN)
+        .with(LayingRules.WIDEST_VOID, Length.ofMillimetres(909), Source.GIVEN)));
+    assertThat(plan.findings()).extracting(Finding::code).contains("break-parts-no-floor");
+    assertThat(plan.breaks()).hasSize(2);
+    assertThat(plan.bays()).hasSize(3);
   }
 }

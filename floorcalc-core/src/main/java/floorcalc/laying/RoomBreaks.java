@@ -1,5 +1,6 @@
 package floorcalc.laying;
 
+import floorcalc.bays.BayParts;
 import floorcalc.bays.BaySplit;
 import floorcalc.bays.ExpansionBreak;
 import floorcalc.measure.Area;
@@ -20,27 +21,29 @@ import floorcalc.working.Source;
 import floorcalc.working.Step;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Where a room is split when its boards run one way: as the job says, or as few breaks as it needs to move freely.
  *
  * @param lines the breaks
+ * @param overNoFloor the lines that part the room where no floor lies, so that no break is needed: the gaps along the walls meet there
  * @param gap the width of each, in all
  * @param steps how they were found
  * @param findings what was noticed
  */
-record RoomBreaks(List<ExpansionBreak> lines, Length gap, List<Step> steps, List<Finding> findings) {
+record RoomBreaks(List<ExpansionBreak> lines, List<ExpansionBreak> overNoFloor, Length gap, List<Step> steps, List<Finding> findings) {
   /** What rounding may take off a floor: a square millimetre is no floor. */
   private static final Area NO_FLOOR = Area.ofSquareMillimetres(1);
 
   static RoomBreaks of(FloorJob job, Room room, Direction boards) {
     Length gap = gap(job.rules());
     if (room.breaks().isPresent() || !gap.isPositive()) {
-      return new RoomBreaks(room.breaks().orElse(List.of()), gap, List.of(), List.of());
+      return new RoomBreaks(room.breaks().orElse(List.of()), List.of(), gap, List.of(), List.of());
     }
     Calculated<BaySplit> split = BaySplit.of(room.outline(), boards, room.openings(), job.rules());
     // What keeps a bay from moving is said of the bays as they are laid, by their names in the plan.
-    return new RoomBreaks(split.value().breaks(), gap, split.steps(), split.findings().stream()
+    return new RoomBreaks(split.value().breaks(), List.of(), gap, split.steps(), split.findings().stream()
         .filter(finding -> !finding.code().equals("bay-must-be-split")).toList());
   }
 
@@ -53,11 +56,12 @@ record RoomBreaks(List<ExpansionBreak> lines, Length gap, List<Step> steps, List
     if (parting.size() == lines.size()) {
       return this;
     }
+    List<ExpansionBreak> leftOut = lines.stream().filter(line -> !parting.contains(line)).toList();
     List<Finding> all = new ArrayList<>(findings);
-    lines.stream().filter(line -> !parting.contains(line)).forEach(line -> all.add(new Finding("break-parts-no-floor", Severity.NOTE, room,
+    leftOut.forEach(line -> all.add(new Finding("break-parts-no-floor", Severity.NOTE, room,
         "the break from " + line.from() + " to " + line.to() + " is left out: the gaps along the walls meet there, and no floor lies between",
         Source.DEFINITION)));
-    return new RoomBreaks(parting, gap, steps, all);
+    return new RoomBreaks(parting, leftOut, gap, steps, all);
   }
 
   private boolean parts(ExpansionGap floor, ExpansionBreak line) {
@@ -75,6 +79,11 @@ record RoomBreaks(List<ExpansionBreak> lines, Length gap, List<Step> steps, List
   List<Outline> bays(Calculated<ExpansionGap> floor) {
     List<Line> middle = lines.stream().map(ExpansionBreak::middle).toList();
     return lines.isEmpty() ? floor.value().laid() : BreakGap.taken(floor.value(), middle, gap);
+  }
+
+  /** The parts of the room from wall to wall, also where the line between them needs no break. */
+  List<Outline> parts(Outline room) {
+    return BayParts.of(room, Stream.concat(lines.stream(), overNoFloor.stream()).toList()).parts();
   }
 
   List<RoomBreak> in(Room room) {

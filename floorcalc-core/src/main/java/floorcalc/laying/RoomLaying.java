@@ -1,7 +1,6 @@
 package floorcalc.laying;
 
 import floorcalc.bays.BayFreedom;
-import floorcalc.bays.BayParts;
 import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.Run;
 import floorcalc.measure.Length;
@@ -80,7 +79,7 @@ record RoomLaying(Room room, Calculated<ExpansionGap> gap, RoomBreaks breaks, Li
   /** What keeps bays from moving, each judged by the walls and breaks that its part of the room lies between. */
   List<Finding> notFree(LayingRules rules) {
     List<Finding> findings = new ArrayList<>();
-    List<Outline> parts = BayParts.of(room.outline(), breaks.lines()).parts();
+    List<Outline> parts = breaks.parts(room.outline());
     for (BayPlan plan : bays) {
       Outline laid = plan.bay().frame().laid;
       Point corner = Point.ofNanometres(laid.shell().x(0), laid.shell().y(0));

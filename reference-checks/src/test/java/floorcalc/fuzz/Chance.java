@@ -14,7 +14,9 @@ final class Chance {
 
   /** The chance of one case. */
   static Chance of(long seed, Object kind, long number) {
-    return new Chance(new SplittableRandom(seed ^ kind.toString().hashCode() * MIX).nextLong() + number * MIX);
+    long start = new SplittableRandom(seed ^ kind.toString().hashCode() * MIX).nextLong();
+    // Mixed once more: else the chances of one case are those of the case before it, from the second one on.
+    return new Chance(new SplittableRandom(start + number * MIX).nextLong());
   }
 
   /** A whole number from 0 to below the bound. */
