@@ -1,5 +1,6 @@
 package floorcalc.drawing;
 
+import floorcalc.measure.PlainNumber;
 import floorcalc.moisture.AirClimate;
 import floorcalc.moisture.ClimateLimits;
 import floorcalc.moisture.EquilibriumMoisture;
@@ -208,7 +209,7 @@ public final class EquilibriumDrawing {
     }
 
     private String rounded(double value) {
-      return BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP).toPlainString();
+      return PlainNumber.text(value, 1);
     }
   }
 }
