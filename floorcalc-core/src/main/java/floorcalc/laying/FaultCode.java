@@ -6,6 +6,7 @@ enum FaultCode {
   TOO_MANY_PIECES("too-many-pieces"),
   TOO_MANY_PARTS("too-many-parts"),
   GAP_LEAVES_NO_FLOOR("gap-leaves-no-floor"),
+  WALL_TOO_THIN("wall-too-thin"),
   OPENING_ASTRAY("opening-astray"),
   BREAK_WITHOUT_GAP("break-without-gap"),
   BREAKS_DO_NOT_PART("breaks-do-not-part"),

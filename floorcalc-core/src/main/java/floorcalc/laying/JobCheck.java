@@ -16,7 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Finds what keeps a job from being planned: boards too short, unsound outlines, rooms that their gap swallows, floors beyond all bounds.
+ * Finds what keeps a job from being planned: boards too short, unsound outlines, walls of no thickness, rooms that their gap swallows, floors beyond all bounds.
  *
  * @since 0.1
  */
@@ -62,7 +62,11 @@ public final class JobCheck {
       for (OutlineFault fault : outline) {
         faults.add(new JobFault(i, fault.kind().code(), room.name() + ": " + fault.message()));
       }
-      if (outline.isEmpty()) {
+      List<String> thin = outline.isEmpty() ? ThinWalls.of(room.outline(), gap) : List.of();
+      for (String walls : thin) {
+        faults.add(fault(i, FaultCode.WALL_TOO_THIN, room.name() + ": " + walls));
+      }
+      if (outline.isEmpty() && thin.isEmpty()) {
         pieces += roughPieces(job, room);
         if (ExpansionGap.inset(room.outline(), gap).value().laid().isEmpty()) {
           faults.add(fault(i, FaultCode.GAP_LEAVES_NO_FLOOR, room.name() + ": an expansion gap of " + gap

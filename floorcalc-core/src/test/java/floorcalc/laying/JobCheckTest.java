@@ -6,12 +6,16 @@ import floorcalc.bays.Opening;
 import floorcalc.boards.BoardGoods;
 import floorcalc.boards.PackContent;
 import floorcalc.measure.Length;
+import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.outline.Wkt;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.JobFault;
 import floorcalc.plan.Pipe;
 import floorcalc.plan.Room;
+import floorcalc.rules.LayingRules;
+import floorcalc.rules.RuleSet;
+import floorcalc.working.Source;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -60,6 +64,50 @@ class JobCheckTest {
     }
     assertThat(faults(rooms)).containsExactly(new JobFault(-1, "too-many-parts",
         "the job: 1001 rooms, at most 1000 are planned at once; leave out those that are not there, or split the job"));
+  }
+
+  /**
+   * A slot from the lower wall, 600 mm deep. With a gap of g the floors on its two sides are its width and 2 g apart; more than 20 nm is asked for:
+   * 20 nm and no gap are too little, 21 nm are enough, and so are 1 nm and a gap of 10 nm; 1 nm and a gap of 9 nm are 19 nm.
+   */
+  @Test
+  void aSlotWithNothingBetweenItsWallsNeedsAGap() {
+    assertThat(faults(slot("500.00002"), "0")).containsExactly(new JobFault(0, "wall-too-thin",
+        "Den: walls 2 and 4 stand back to back from (500.00002 mm, 600 mm) to (500.00002 mm, 0 mm) with nothing between, so that an expansion"
+            + " gap of 0 mm does not keep the floors on their two sides apart; leave out what is no wall, or give a wider gap"));
+    assertThat(faults(slot("500.000021"), "0")).isEmpty();
+    assertThat(faults(slot("500.000001"), "0.000009")).extracting(JobFault::code).containsExactly("wall-too-thin");
+    assertThat(faults(slot("500.000001"), "0.00001")).isEmpty();
+    assertThat(faults(slot("500.000001"), "10")).isEmpty();
+  }
+
+  private static Outline slot(String right) {
+    return Wkt.parse("POLYGON ((0 0, 500 0, 500 600, " + right + " 600, " + right + " 0, 1000 0, 1000 800, 0 800, 0 0))");
+  }
+
+  /**
+   * A notch 600 mm deep that comes to a point, w wide at the wall: its sides are 20 nm apart at 600 mm · 0.00002 mm / w from the point.
+   * Up to 0.1 mm may be so near: w = 0.12 mm. A void of that shape in the midst of the floor is no other.
+   */
+  @Test
+  void aNotchMayComeToAPoint() {
+    assertThat(faults(Wkt.parse("POLYGON ((0 0, 500 0, 500 600, 500.121 0, 1000 0, 1000 800, 0 800, 0 0))"), "0")).isEmpty();
+    assertThat(faults(Wkt.parse("POLYGON ((0 0, 500 0, 500 600, 500.119 0, 1000 0, 1000 800, 0 800, 0 0))"), "0"))
+        .extracting(JobFault::code).containsExactly("wall-too-thin");
+    assertThat(faults(Wkt.parse("POLYGON ((0 0, 1000 0, 1000 800, 0 800, 0 0), (500 100, 500 700, 500.119 100, 500 100))"), "0"))
+        .extracting(JobFault::message).singleElement().asString().startsWith("Den: walls 1 and 2 of void 1 stand back to back from ");
+  }
+
+  /** The other way about, floor with walls on both sides, is no slot: a spike of floor 1 nm wide, which is not laid. */
+  @Test
+  void aSpikeOfFloorIsNoSlot() {
+    assertThat(faults(Wkt.parse("POLYGON ((0 0, 500 0, 500 -600, 500.000001 0, 1000 0, 1000 800, 0 800, 0 0))"), "0")).isEmpty();
+  }
+
+  private static List<JobFault> faults(Outline outline, String gap) {
+    return JobCheck.faultsOf(FloorJob.of("Invented floor", BoardGoods.of(mm("900"), WIDE, THICK, 10))
+        .rules(RuleSet.COMMON_PRACTICE.forBoard(THICK, WIDE).with(LayingRules.EXPANSION_GAP, mm(gap), Source.GIVEN))
+        .room(Room.of("Den", outline)).build());
   }
 
   private static Room den() {

@@ -178,6 +178,8 @@ class ErrorsPageTest {
     Room parted = hall.withBreaks(List.of(ExpansionBreak.given(at(1000, 0), at(1000, 2000))));
     FloorJob noGap = job("1.2 m").room(parted).build();
     faults.addAll(faults(job("1.2 m").rules(noGap.rules().with(LayingRules.EXPANSION_GAP, Length.ZERO, Source.GIVEN)).room(parted)));
+    Room slot = Room.of("Hall", Wkt.parse("POLYGON ((0 0, 2000 0, 2000 1000, 2000.000001 1000, 2000.000001 0, 3000 0, 3000 2000, 0 2000, 0 0))"));
+    faults.addAll(faults(job("1.2 m").rules(noGap.rules().with(LayingRules.EXPANSION_GAP, Length.ZERO, Source.GIVEN)).room(slot)));
     faults.addAll(faults(job("1.2 m").room(hall.withBreaks(List.of(ExpansionBreak.given(at(500, 500), at(1000, 500)))))));
     Room narrow = Room.of("Hall", Wkt.parse("POLYGON ((0 0, 200 0, 200 2000, 0 2000, 0 0))"))
         .withBreaks(List.of(ExpansionBreak.given(at(100, 0), at(100, 2000))));
