@@ -95,7 +95,7 @@ final class BreakReasons {
       Recesses ring = check.ring(loop);
       for (int k = 0; k < loop.length; k++) {
         int node = mesh.from[loop[k]];
-        if (node >= mesh.shape.size() || !ring.isInner(k) || ring.depth(k) <= limits.deepest()) {
+        if (node >= mesh.shape.size() || !check.isInner(ring, loop, k) || ring.depth(k) <= limits.deepest()) {
           continue;
         }
         Corner found = new Corner(node, ring.depth(k), node == ends[0] || node == ends[1]);

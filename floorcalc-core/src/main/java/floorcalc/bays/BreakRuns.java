@@ -57,7 +57,7 @@ final class BreakRuns {
   private int straightOn(int side) {
     int node = mesh.to(side);
     for (int other : mesh.around[node]) {
-      if (mesh.cell[other] < 0 || mesh.cell[other ^ 1] < 0) {
+      if (mesh.isWall(other) || mesh.cell[other] < 0 || mesh.cell[other ^ 1] < 0) {
         return -1;
       }
     }

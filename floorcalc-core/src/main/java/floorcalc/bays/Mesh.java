@@ -64,7 +64,7 @@ final class Mesh {
     for (int side = 0; side < from.length; side++) {
       if (cell[side] >= 0) {
         all.get(cell[side]).add(side);
-        if (cell[side ^ 1] >= 0 && cell[side ^ 1] != cell[side]) {
+        if (!isWall(side) && cell[side ^ 1] >= 0 && cell[side ^ 1] != cell[side]) {
           opening.get(cell[side]).add(side);
         }
       }
@@ -87,6 +87,11 @@ final class Mesh {
       box[3] = Math.max(box[3], w);
     }
     return box;
+  }
+
+  /** Tells whether a side is one of a wall; where walls fold back on themselves there is floor on both sides of one. */
+  boolean isWall(int side) {
+    return cutOf[side / 2] < 0;
   }
 
   int to(int side) {
@@ -134,6 +139,6 @@ final class Mesh {
   /** Tells whether the set ends at a side of one of its cells. */
   boolean isEdge(int side, BitSet set) {
     int other = cell[side ^ 1];
-    return other < 0 || !set.get(other);
+    return isWall(side) || other < 0 || !set.get(other);
   }
 }

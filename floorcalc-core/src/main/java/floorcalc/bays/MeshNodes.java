@@ -1,12 +1,16 @@
 package floorcalc.bays;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The nodes where the walls and the cuts of a room meet, the corners first, and the edges between them. */
+/**
+ * The nodes where the walls and the cuts of a room meet, the corners first, and the edges between them. Of corners at one place the first is
+ * the node, and no edge leads to the others.
+ */
 final class MeshNodes {
   /** Places as near to each other are one node, so that three lines that were rounded and cross at one place have no triangle between them. */
   private static final double SAME = 20;
@@ -20,12 +24,15 @@ final class MeshNodes {
   private final Map<List<Long>, List<Integer>> byGrid = new HashMap<>(); // only asked, never walked through
   private final List<int[]> edges = new ArrayList<>();
   private final Map<Long, Integer> edgeOf = new HashMap<>(); // only asked
+  private final BitSet folds = new BitSet();
+  private final BitSet merged = new BitSet();
 
   MeshNodes(RoomShape shape, List<Cut> cuts) {
     this.shape = shape;
     this.cuts = cuts;
+    int[] cornerNode = new int[shape.size()];
     for (int i = 0; i < shape.size(); i++) {
-      add(shape.xs[i], shape.ys[i]);
+      cornerNode[i] = corner(shape.xs[i], shape.ys[i]);
     }
     for (Cut cut : cuts) {
       node(cut.ax(), cut.ay());
@@ -38,6 +45,9 @@ final class MeshNodes {
     }
     for (int i = 0; i < shape.size(); i++) {
       int j = shape.next[i];
+      if (cornerNode[i] == cornerNode[j]) {
+        continue;
+      }
       string(shape.xs[i], shape.ys[i], shape.xs[j], shape.ys[j], -1);
     }
     for (int k = 0; k < cuts.size(); k++) {
@@ -68,13 +78,27 @@ final class MeshNodes {
     return edges.stream().mapToInt(edge -> edge[2]).toArray();
   }
 
-  /** Of each side: whether it is the far side of a wall. */
+  /**
+   * Of each side: whether it is the far side of a wall. Two walls that run to and fro nearer to each other than nodes do are one edge, a fold:
+   * there is floor on both sides of it or on neither, as the walls round it say.
+   */
   boolean[] isOff() {
     boolean[] off = new boolean[2 * edges.size()];
     for (int e = 0; e < edges.size(); e++) {
-      off[2 * e + 1] = edges.get(e)[2] < 0; // walls run with the floor on the left
+      off[2 * e + 1] = edges.get(e)[2] < 0 && !folds.get(e); // walls run with the floor on the left
     }
     return off;
+  }
+
+  /** The node of the next corner: its own, or that of a corner before it at the same place. */
+  private int corner(double x, double y) {
+    int own = places.size();
+    int node = node(x, y);
+    if (node < own) {
+      places.add(new double[] {x, y});
+      merged.set(own);
+    }
+    return node;
   }
 
   private int add(double x, double y) {
@@ -138,7 +162,7 @@ final class MeshNodes {
       double px = places.get(n)[0] - ax;
       double py = places.get(n)[1] - ay;
       double t = px * dx + py * dy;
-      if (t > -ON_LINE && t < length + ON_LINE && StrictMath.abs(px * dy - py * dx) < ON_LINE) {
+      if (!merged.get(n) && t > -ON_LINE && t < length + ON_LINE && StrictMath.abs(px * dy - py * dx) < ON_LINE) {
         on.add(new double[] {t, n});
       }
     }
@@ -155,6 +179,9 @@ final class MeshNodes {
       edges.add(new int[] {a, b, cut});
     } else {
       int[] edge = edges.get(known);
+      if (cut < 0 && edge[0] == b) {
+        folds.set(known);
+      }
       if (cut >= 0 && edge[2] >= 0 && cuts.get(cut).kind().compareTo(cuts.get(edge[2]).kind()) < 0) {
         edge[2] = cut;
       }

@@ -47,7 +47,7 @@ final class PartCheck {
   private Verdict shell(Recesses ring, int[] loop) {
     Verdict verdict = Verdict.FREE;
     for (int k = 0; k < loop.length; k++) {
-      if (!ring.isInner(k)) {
+      if (!isInner(ring, loop, k)) {
         continue;
       }
       if (!isCorner(mesh.from[loop[k]]) || ring.depth(k) > limits.deepest()) {
@@ -63,7 +63,7 @@ final class PartCheck {
   /** A bay may lie round a column, and round no other bay. */
   private Verdict hole(Recesses ring, int[] loop) {
     for (int side : loop) {
-      if (mesh.cell[side ^ 1] >= 0) {
+      if (!mesh.isWall(side) && mesh.cell[side ^ 1] >= 0) {
         return Verdict.NOT_YET;
       }
     }
@@ -82,12 +82,21 @@ final class PartCheck {
     int before = loop[loop.length - 1];
     for (int side : loop) {
       double turn = mesh.dx[before] * mesh.dy[side] - mesh.dy[before] * mesh.dx[side];
-      if (StrictMath.abs(turn) > STRAIGHT_ON) {
+      if (StrictMath.abs(turn) > STRAIGHT_ON || turnsBack(before, side)) {
         bends[size++] = side;
       }
       before = side;
     }
     return size < 3 ? loop : Arrays.copyOf(bends, size);
+  }
+
+  /** Tells whether a loop that is the ring of a bay bends round a corner, the end of a wall without thickness among them. */
+  boolean isInner(Recesses ring, int[] loop, int k) {
+    return ring.isInner(k) || turnsBack(loop[(k + loop.length - 1) % loop.length], loop[k]);
+  }
+
+  private static boolean turnsBack(int before, int side) {
+    return before == (side ^ 1);
   }
 
   Recesses ring(int[] loop) {
