@@ -42,12 +42,12 @@ class FloorPlannerPropertyTest {
     return RandomJobs.any().list().ofSize(8);
   }
 
-  @Property(tries = 250)
+  @Property(tries = 120)
   void aPlanOfAnyRoomIsSound(@ForAll("jobs") Case any) {
     assertSound(any);
   }
 
-  @Property(tries = 30)
+  @Property(tries = 15)
   void aPlanOfARoomThatBoardsDivideExactlyIsSound(@ForAll("dividing") Case any) {
     assertSound(any);
   }
@@ -75,7 +75,7 @@ class FloorPlannerPropertyTest {
     sawn.assertSameAs(plan.figures().orElseThrow());
   }
 
-  @Property(tries = 20)
+  @Property(tries = 10)
   void theSameJobGivesTheSamePlanAgain(@ForAll("jobs") Case any) {
     FloorPlan plan = FloorPlanner.plan(any.job());
     FloorPlan again = FloorPlanner.plan(any.job());
