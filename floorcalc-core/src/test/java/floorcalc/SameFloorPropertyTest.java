@@ -63,7 +63,7 @@ class SameFloorPropertyTest {
     return FloorPlanner.plan(any.job());
   }
 
-  @Property(tries = 12)
+  @Property(tries = 25)
   void moved(@ForAll("alongAxes") Case any, @ForAll @LongRange(min = -4_000_000_000_000L, max = 4_000_000_000_000L) long dx,
       @ForAll @LongRange(min = -4_000_000_000_000L, max = 4_000_000_000_000L) long dy) {
     FloorPlan plan = plan(any);
@@ -75,7 +75,7 @@ class SameFloorPropertyTest {
     assertThat(laid(moved)).isEqualTo(laid(plan));
   }
 
-  @Property(tries = 12)
+  @Property(tries = 25)
   void listedFromAnotherCorner(@ForAll("alongAxes") Case any, @ForAll @IntRange(max = 39) int corner) {
     FloorPlan plan = plan(any);
     FloorPlan other = plan(any.with(any.outline().startingAt(corner % any.outline().shell().size())));
@@ -86,7 +86,7 @@ class SameFloorPropertyTest {
     assertThat(laid(other)).isEqualTo(laid(plan));
   }
 
-  @Property(tries = 12)
+  @Property(tries = 25)
   void turnedByQuarters(@ForAll("alongAxes") Case any, @ForAll @IntRange(min = 1, max = 3) int quarters) {
     Direction along = any.job().direction().fixed().orElseThrow();
     Direction turn = Direction.ALONG_X.plusQuarterTurns(quarters);
@@ -103,7 +103,7 @@ class SameFloorPropertyTest {
   }
 
   /** The mirror image is laid from the other end of each row, so that its boards may be cut otherwise. */
-  @Property(tries = 12)
+  @Property(tries = 25)
   void mirrored(@ForAll("alongAxes") Case any) {
     Assume.that(isSurelySplit(any) && isSurelySplit(any.with(any.outline().mirrored())));
     FloorPlan plan = plan(any);
@@ -135,7 +135,7 @@ class SameFloorPropertyTest {
     return square;
   }
 
-  @Property(tries = 10)
+  @Property(tries = 20)
   void turnedByAnyAngle(@ForAll("jobs") Case any, @ForAll @LongRange(min = 1, max = 359_999_999_999L) long angle) {
     Outline turned = Direction.fromDegrees(angle / 1e9).toRoom(any.outline());
     Assume.that(isSurelySplit(any) && RandomRooms.isSound(turned) && isSurelySplit(any.with(turned)) && FloorPlanner.faultsOf(any.with(turned).job()).isEmpty());
@@ -146,7 +146,7 @@ class SameFloorPropertyTest {
     assertThat(after).isCloseTo(before, within(any.outline().perimeter().toMillimetres() * ROUNDING));
   }
 
-  @Property(tries = 10)
+  @Property(tries = 20)
   void aWiderGapNeverLaysMore(@ForAll("jobs") Case any, @ForAll @LongRange(min = 1000, max = 30_000_000) long wider) {
     LayingRules rules = any.job().rules();
     long gap = rules.value(LayingRules.EXPANSION_GAP).toNanometres();
