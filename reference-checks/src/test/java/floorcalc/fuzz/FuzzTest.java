@@ -39,10 +39,12 @@ class FuzzTest {
         .isEqualTo(Ending.DONE);
   }
 
-  /** Plans a room by chance in several ways; each ends well or in a refusal. */
+  /** Plans a room by chance in several ways: each ends well or in a refusal, or throws what is a fault; and at least one is laid. */
   private static void planned(String wkt, int ways) {
+    int laid = 0;
     for (int way = 0; way < ways; way++) {
-      assertThat(Target.OUTLINES.tried(wkt.getBytes(StandardCharsets.UTF_8), 1, way)).isIn(Ending.DONE, Ending.REFUSED);
+      laid += Target.OUTLINES.tried(wkt.getBytes(StandardCharsets.UTF_8), 1, way) == Ending.DONE ? 1 : 0;
     }
+    assertThat(laid).isPositive();
   }
 }
