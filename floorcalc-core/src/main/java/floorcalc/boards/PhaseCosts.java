@@ -10,7 +10,8 @@ import java.util.Map;
  * <p>
  * The circle of phases is divided into cells. A cell's cost is the least that any start piece with its joint in the cell
  * costs: between breakpoints the cost runs straight, so it is enough to look at those, just beyond them, and at the
- * cell's ends. Runs of the same length at the same place share their costs.
+ * cell's ends. Runs of the same length at the same place share their costs. Places are told from the low end of the first of the runs that
+ * touch each the one before, so that cells lie the same wherever the room does.
  */
 final class PhaseCosts {
   static final int CELLS = 128;
@@ -30,9 +31,12 @@ final class PhaseCosts {
     this.board = stock.longest();
     this.sortOf = new int[runs.size()];
     Map<Long, Map<Long, Integer>> known = new HashMap<>();
+    long origin = 0;
     for (int i = 0; i < sortOf.length; i++) {
-      long span = runs.get(i).span();
-      long place = Math.floorMod(runs.get(i).from(), board);
+      Run run = runs.get(i);
+      origin = i > 0 && run.touches(i - 1) ? origin : run.from();
+      long span = run.span();
+      long place = Math.floorMod(run.from() - origin, board);
       sortOf[i] = known.computeIfAbsent(span, key -> new HashMap<>()).computeIfAbsent(place, key -> {
         sorts.add(new long[] {span, place});
         return sorts.size() - 1;

@@ -122,6 +122,11 @@ public final class Run {
     return to - from;
   }
 
+  /** Tells whether this run touches another one before it, told by its place in the list of all runs. */
+  boolean touches(int other) {
+    return Arrays.stream(neighbours).anyMatch(neighbour -> neighbour == other);
+  }
+
   int neighbourCount() {
     return neighbours.length;
   }
