@@ -18,5 +18,9 @@
  * a caller can make a set of his own, such as that of the boards' papers, which come before any standard. A limit that is not kept is a
  * judgement with what to do, never a refusal. Where a set is silent, or nothing was measured, the outcome is <em>not measured</em>, which is never
  * a pass. All types are immutable and thread-safe and take no null. See {@code docs/deviations.md}.
+ * <pre>{@code
+ * List<CornerSquareness> room = Squareness.of(Wkt.parse("POLYGON ((0 0, 4000 0, 4000 3015, 0 3000, 0 0))").shell()).value();
+ * List<Judgement> corners = AngleSet.DIN_18202.judge(room).value();
+ * }</pre>
  */
 package floorcalc.deviations;

@@ -12,5 +12,10 @@
  * <p>
  * The compromise: between readings the floor is taken to run straight, and a hump that no reading met is not seen. Lengths are
  * whole nanometres; all public types are immutable and thread-safe and take no null. See {@code docs/levels.md}.
+ * <pre>{@code
+ * Levels levels = Levels.of(List.of(new SpotLevel(Point.ofMillimetres(0, 0), Length.parse("2 mm")),
+ *     new SpotLevel(Point.ofMillimetres(2000, 0), Length.parse("5 mm")), new SpotLevel(Point.ofMillimetres(0, 1500), Length.parse("1 mm"))));
+ * Length fall = levels.plane().value().fall();
+ * }</pre>
  */
 package floorcalc.levels;

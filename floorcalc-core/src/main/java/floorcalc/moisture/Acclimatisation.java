@@ -18,7 +18,7 @@ import java.util.Objects;
  * What decides is the agreement: the mean of board readings against the moisture content that wood settles at in the air
  * of the room. Days passed are shown beside it and stand in for no reading. Immutable and thread-safe.
  * <pre>{@code
- * Acclimatisation.notStated().packsClosed().days(new BigDecimal("4")).air(air).boards(readings).judge()
+ * Acclimatisation.notStated().packsClosed().days(new BigDecimal("4")).air(air).boards(readings).judge();
  * }</pre>
  *
  * @since 0.1

@@ -12,7 +12,7 @@ import java.util.Optional;
  * One reading of the moisture of a subfloor: the method, the value in the unit of the method, and where it was taken.
  * Immutable and thread-safe.
  * <pre>{@code
- * MoistureReading.of(MoistureMethod.CM, "1.8").at(Point.ofMillimetres(1200, 400)).depth(Length.parse("4 cm"))
+ * MoistureReading.of(MoistureMethod.CM, "1.8").at(Point.ofMillimetres(1200, 400)).depth(Length.parse("4 cm"));
  * }</pre>
  *
  * @since 0.1

@@ -21,5 +21,9 @@
  * Every width says whether it is on each side or in total, and that it is square to the wall. Tables that disagree stand
  * beside each other. Lengths are exact until the last step of each formula, which says how it rounds. All types are
  * immutable and thread-safe and accept no null. See {@code docs/movement.md}.
+ * <pre>{@code
+ * Calculated<Length> wider = WidthChange.of(Length.parse("3900 mm"), Coefficient.NF_DTU_SOLID, Percent.of("7"), Percent.of("9"));
+ * Length change = wider.value(); // more than zero: it swells
+ * }</pre>
  */
 package floorcalc.movement;

@@ -16,5 +16,10 @@
  * {@link floorcalc.transitions.StairSet}. They disagree and are never averaged. Nothing here ever tells to cut a fire door.
  * Lengths are exact unless a type says how it rounds. All types are immutable and thread-safe and take no null. See
  * {@code docs/transitions.md}.
+ * <pre>{@code
+ * HeightStack here = HeightStack.BARE.on("underlay", Length.parse("2 mm")).on("board", Length.parse("14 mm"));
+ * HeightDifference difference = HeightDifference.toHeight(here, Length.parse("12 mm")).value();
+ * ProfileChoice profile = ProfileChoice.of(EdgeType.OTHER_FINISH, difference, LevelChangeSet.COMMON_PRACTICE).value();
+ * }</pre>
  */
 package floorcalc.transitions;

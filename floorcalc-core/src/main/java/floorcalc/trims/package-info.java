@@ -24,5 +24,10 @@
  * and says so. Among cuttings of the same bars the longest single leftover is looked for, likewise; the fewest cuts are only
  * preferred among those that were found. Lengths are whole nanometres; all public types are immutable and thread-safe and
  * take no null. See {@code docs/trims.md} and {@code docs/skirting.md}.
+ * <pre>{@code
+ * TrimCutting cutting = TrimCutting.of(List.of(TrimPiece.of("doorway", Length.parse("810 mm")).times(7)),
+ *     List.of(TrimStock.sold(Length.parse("2400 mm"))), Length.parse("3 mm")).value();
+ * int bars = cutting.barsBought(); // never fewer than cutting.leastBarsBought()
+ * }</pre>
  */
 package floorcalc.trims;

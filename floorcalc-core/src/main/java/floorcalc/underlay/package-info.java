@@ -9,5 +9,10 @@
  * <p>
  * The compromise: strips lie in one direction on a whole floor, and what is left of a roll serves where it is long enough.
  * Lengths are exact; all public types are immutable and thread-safe and accept no null. See {@code docs/underlay.md}.
+ * <pre>{@code
+ * RollGoods film = RollGoods.barrier("film", Length.parse("2 m"), Length.parse("25 m"), Lap.NBS_K21);
+ * CoveredRoom study = CoveredRoom.bothWays("Study", Wkt.parse("POLYGON ((0 0, 5000 0, 5000 4000, 0 4000, 0 0))"), Direction.ALONG_X);
+ * String working = RollOrder.of(film, List.of(study)).explain();
+ * }</pre>
  */
 package floorcalc.underlay;

@@ -27,7 +27,12 @@
  * programs, a place and a sentence for people, and is neither an exception nor a line in a log. Input that is wrong is
  * refused before anything is calculated.
  * <p>
- * {@link floorcalc.working.Worked} groups the steps of one part of a larger result. All types are immutable, as far as
- * the values put into them are, and accept no null.
+ * {@link floorcalc.working.Worked} groups the steps of one part of a larger result:
+ * <pre>{@code
+ * for (Worked part : plan.working()) {
+ *   part.steps().forEach(step -> System.out.println(step.explain()));
+ * }
+ * }</pre>
+ * All types are immutable, as far as the values put into them are, and accept no null.
  */
 package floorcalc.working;

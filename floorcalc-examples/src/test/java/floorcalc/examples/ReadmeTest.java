@@ -151,16 +151,21 @@ class ReadmeTest {
 
   /** Lines without a program around them: all of the core is imported, and a value stands for each name that is used but not made. */
   private static String asFragment(String block) throws IOException {
-    StringBuilder text = new StringBuilder();
+    return asFragment("Shown", block, AROUND);
+  }
+
+  /** The same as a class of some name, with names that may be taken from around the lines. */
+  static String asFragment(String type, String block, Map<String, String> around) throws IOException {
+    StringBuilder text = new StringBuilder("import java.math.*;\nimport java.util.*;\n");
     Path core = HOME.resolve("floorcalc-core/src/main/java");
     try (Stream<Path> files = Files.walk(core)) {
       files.filter(file -> file.endsWith("package-info.java")).sorted().forEach(file ->
           text.append("import ").append(core.relativize(file.getParent()).toString().replaceAll("[/\\\\]", ".")).append(".*;\n"));
     }
-    String given = AROUND.entrySet().stream().filter(name -> block.matches("(?s).*\\b" + name.getKey() + "\\b.*")
-            && !block.contains(name.getValue() + " " + name.getKey() + " ="))
+    String given = around.entrySet().stream().filter(name -> block.matches("(?s).*\\b" + name.getKey() + "\\b.*")
+            && !block.matches("(?s).*[\\w>(] ?\\b" + name.getKey() + " (=|->).*"))
         .map(name -> name.getValue() + " " + name.getKey()).collect(Collectors.joining(", "));
-    return text + "public final class Shown {\n  private Shown() { }\n  public static void shown(" + given + ") {\n" + block + "\n  }\n}\n";
+    return text + "public final class " + type + " {\n  private " + type + "() { }\n  public static void shown(" + given + ") {\n" + block + "\n  }\n}\n";
   }
 
   private static String asClass(String block) {

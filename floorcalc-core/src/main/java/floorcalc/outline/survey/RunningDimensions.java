@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
  * bad reading spoils two of them and no more; lengths measured one by one add their errors up. To round, round the
  * readings, never the lengths: then the rounded lengths still add up to the rounded whole.
  * <pre>{@code
- * RunningDimensions.of(List.of(Length.parse("4' 7 5/8\""), Length.parse("7' 8 1/4\""))).value().lengths();
+ * RunningDimensions.of(List.of(Length.parse("4' 7 5/8\""), Length.parse("7' 8 1/4\"")), Slip.Marks.FEET_AND_INCHES).value().lengths();
  * // 1412.875 mm, 930.275 mm
  * }</pre>
  * Immutable and thread-safe.
