@@ -12,6 +12,7 @@ import floorcalc.outline.Direction;
 import floorcalc.outline.Wkt;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.LaidPiece;
 import floorcalc.plan.Room;
@@ -32,7 +33,7 @@ class ExtremeFloorsTest {
       LayingRules.MINIMUM_END_PIECE, 0, LayingRules.MINIMUM_JOINT_OFFSET, 0, LayingRules.SAW_KERF, 0);
 
   private static FloorJob job(String room, BoardGoods goods, String gap, String degrees, Map<RuleKey<Length>, Integer> rules) {
-    FloorJob.Builder job = FloorJob.of("Invented floor", goods)
+    FloorJobBuilder job = FloorJob.of("Invented floor", goods)
         .room(Room.of("Room", Wkt.parse("POLYGON (" + room + ")")))
         .direction(DirectionChoice.of(Direction.fromDegrees(Double.parseDouble(degrees))));
     LayingRules all = job.build().rules().with(LayingRules.EXPANSION_GAP, Length.ofMillimetres(gap), Source.GIVEN);

@@ -7,6 +7,7 @@ import floorcalc.outline.Wkt;
 import floorcalc.plan.Bay;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
 import floorcalc.rows.RowWay;
@@ -31,7 +32,7 @@ class FewestBoardsPropertyTest {
   }
 
   private static FloorJob with(FloorJob job, DirectionChoice direction, RowWay way, List<Room> rooms) {
-    FloorJob.Builder builder = FloorJob.of(job.title(), job.board()).rules(job.rules()).direction(direction)
+    FloorJobBuilder builder = FloorJob.of(job.title(), job.board()).rules(job.rules()).direction(direction)
         .offcuts(job.offcuts()).pattern(job.pattern()).rowWay(way);
     rooms.forEach(builder::room);
     return builder.build();

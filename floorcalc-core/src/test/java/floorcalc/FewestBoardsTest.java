@@ -8,6 +8,7 @@ import floorcalc.outline.Direction;
 import floorcalc.outline.Wkt;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
 import floorcalc.plan.Row;
@@ -41,11 +42,11 @@ class FewestBoardsTest {
   private static final LayingRules RULES = RuleSet.COMMON_PRACTICE.forBoard(GOODS.thickness(), GOODS.coverWidth())
       .with(LayingRules.EXPANSION_GAP, Length.ZERO, Source.GIVEN);
 
-  private static FloorJob.Builder job() {
+  private static FloorJobBuilder job() {
     return FloorJob.of("Invented floor", GOODS).rules(RULES).room(ROOM);
   }
 
-  private static FloorJob.Builder alongX() {
+  private static FloorJobBuilder alongX() {
     return job().direction(DirectionChoice.of(Direction.ALONG_X));
   }
 

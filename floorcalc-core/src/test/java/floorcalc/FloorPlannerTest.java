@@ -14,6 +14,7 @@ import floorcalc.plan.Bay;
 import floorcalc.plan.Cut;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.LaidPiece;
 import floorcalc.plan.Order;
@@ -43,8 +44,8 @@ class FloorPlannerTest {
     return Length.ofInches(whole, numerator, denominator);
   }
 
-  private static FloorJob.Builder job(BoardGoods goods, String... rooms) {
-    FloorJob.Builder job = FloorJob.of("Invented floor", goods).direction(DirectionChoice.of(Direction.ALONG_X));
+  private static FloorJobBuilder job(BoardGoods goods, String... rooms) {
+    FloorJobBuilder job = FloorJob.of("Invented floor", goods).direction(DirectionChoice.of(Direction.ALONG_X));
     for (int i = 0; i < rooms.length; i++) {
       job.room(Room.of("Room " + (char) ('A' + i), Wkt.parse("POLYGON ((" + rooms[i] + "))")));
     }

@@ -14,6 +14,7 @@ import floorcalc.outline.Wkt;
 import floorcalc.plan.Check;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
 import floorcalc.working.Finding;
@@ -27,7 +28,7 @@ import org.junit.jupiter.api.Test;
 class GoodsChecksTest {
   private static final BoardGoods BOARDS = BoardGoods.of(Length.parse("2.2 m"), Length.parse("185 mm"), Length.parse("14 mm"), 6);
 
-  private static FloorJob.Builder job(BoardGoods goods) {
+  private static FloorJobBuilder job(BoardGoods goods) {
     return FloorJob.of("Study", goods).room(Room.of("Study", Wkt.parse("POLYGON ((0 0, 4210 0, 4195 3620, 0 3605, 0 0))")));
   }
 

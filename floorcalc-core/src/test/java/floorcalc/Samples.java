@@ -44,6 +44,7 @@ import floorcalc.outline.survey.SurveyWall;
 import floorcalc.outline.survey.Tie;
 import floorcalc.outline.survey.Turn;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
 import floorcalc.rows.TrimCover;
@@ -123,7 +124,7 @@ final class Samples {
     put(Room.class, Room.of("Room", Wkt.parse("POLYGON ((0 0, 4210 0, 4195 3620, 0 3605, 0 0))")));
     FloorJob job = FloorJob.of("Job", boards).room((Room) known.get(Room.class)).build();
     put(FloorJob.class, job);
-    put(FloorJob.Builder.class, FloorJob.of("Job", boards));
+    put(FloorJobBuilder.class, FloorJob.of("Job", boards));
     FloorPlan plan = FloorPlanner.plan(job);
     put(FloorPlan.class, plan);
     put(Area.class, Area.ofSquareMetres("12"));

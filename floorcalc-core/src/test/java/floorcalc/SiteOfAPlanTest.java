@@ -18,6 +18,7 @@ import floorcalc.outline.Wkt;
 import floorcalc.plan.Check;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Room;
 import floorcalc.plan.Subfloor;
@@ -51,7 +52,7 @@ class SiteOfAPlanTest {
   }
 
   private static FloorJob job(BoardGoods boards, Room... rooms) {
-    FloorJob.Builder job = FloorJob.of("Invented", boards).direction(DirectionChoice.of(Direction.ALONG_X));
+    FloorJobBuilder job = FloorJob.of("Invented", boards).direction(DirectionChoice.of(Direction.ALONG_X));
     for (Room room : rooms) {
       job.room(room);
     }

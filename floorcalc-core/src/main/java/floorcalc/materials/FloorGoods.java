@@ -6,7 +6,6 @@ import floorcalc.underlay.RollGoods;
 import floorcalc.underlay.TapeGoods;
 import java.io.Serializable;
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,60 +28,16 @@ public final class FloorGoods implements Serializable {
   /** The kinds of profile that can be given. */
   public static final List<String> PROFILE_KINDS = List.of("T", "reducer", "end", "nosing");
   /** Nothing is stated. */
-  public static final FloorGoods NONE = new FloorGoods(new Parts());
+  public static final FloorGoods NONE = new FloorGoods(new GoodsParts());
 
-  private final Parts parts;
+  private final GoodsParts parts;
 
-  /** The parts, changed only before they are handed over. */
-  private static final class Parts implements Serializable {
-    private static final long serialVersionUID = 1L;
-
-    @SuppressWarnings("serial")
-    private List<RollGoods> layers = List.of();
-    private BarGoods skirting;
-    private BarGoods quadrant;
-    @SuppressWarnings("serial")
-    private Map<String, BarGoods> profiles = Map.of();
-    private TapeGoods tape;
-    private SealantGoods sealant;
-    private GlueGoods glue;
-    private WedgeGoods wedges;
-    private FillerStock filler;
-    private Length casing = Length.ZERO;
-    private int keepBack;
-    private BigDecimal returnShare = BigDecimal.ZERO;
-    private Length stackHeight = PackStack.STACK_HEIGHT;
-
-    private List<Object> all() {
-      return Arrays.asList(layers, skirting, quadrant, profiles, tape, sealant, glue, wedges, filler, casing, keepBack, returnShare,
-          stackHeight);
-    }
-
-    private Parts copy() {
-      Parts copy = new Parts();
-      copy.layers = layers;
-      copy.skirting = skirting;
-      copy.quadrant = quadrant;
-      copy.profiles = profiles;
-      copy.tape = tape;
-      copy.sealant = sealant;
-      copy.glue = glue;
-      copy.wedges = wedges;
-      copy.filler = filler;
-      copy.casing = casing;
-      copy.keepBack = keepBack;
-      copy.returnShare = returnShare;
-      copy.stackHeight = stackHeight;
-      return copy;
-    }
-  }
-
-  private FloorGoods(Parts parts) {
+  private FloorGoods(GoodsParts parts) {
     this.parts = parts;
   }
 
-  private FloorGoods with(Consumer<Parts> change) {
-    Parts copy = parts.copy();
+  private FloorGoods with(Consumer<GoodsParts> change) {
+    GoodsParts copy = parts.copy();
     change.accept(copy);
     return new FloorGoods(copy);
   }

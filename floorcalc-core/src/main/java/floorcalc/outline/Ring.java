@@ -71,11 +71,7 @@ public final class Ring implements Serializable {
     return new Ring(xs.clone(), ys.clone());
   }
 
-  /**
-   * Returns the number of corners, which is the number of walls.
-   *
-   * @return the number of corners
-   */
+  /** {@return the number of corners, which is the number of walls} */
   public int size() {
     return xs.length;
   }
@@ -100,11 +96,7 @@ public final class Ring implements Serializable {
     return ys[index];
   }
 
-  /**
-   * Returns the corners in order.
-   *
-   * @return an unmodifiable list, not null
-   */
+  /** {@return the corners in order, not null} */
   public List<Point> corners() {
     return new AbstractList<>() {
       @Override
@@ -119,11 +111,7 @@ public final class Ring implements Serializable {
     };
   }
 
-  /**
-   * Returns the exact area by the shoelace formula, positive if the ring runs counter-clockwise.
-   *
-   * @return the signed area, not null
-   */
+  /** {@return the exact area by the shoelace formula, positive if the ring runs counter-clockwise, not null} */
   public Area signedArea() {
     BigInteger twice = BigInteger.ZERO;
     for (int i = 1; i + 1 < xs.length; i++) {
@@ -137,20 +125,12 @@ public final class Ring implements Serializable {
     return Area.ofHalfSquareNanometres(twice);
   }
 
-  /**
-   * Returns the exact area, never negative for a ring that does not cross itself.
-   *
-   * @return the area, not null
-   */
+  /** {@return the exact area, never negative for a ring that does not cross itself, not null} */
   public Area area() {
     return signedArea().abs();
   }
 
-  /**
-   * Returns the ring with its corners in the opposite order, starting at the same corner.
-   *
-   * @return the reversed ring, not null
-   */
+  /** {@return the ring with its corners in the opposite order, starting at the same corner, not null} */
   public Ring reversed() {
     int n = xs.length;
     long[] rx = new long[n];

@@ -117,20 +117,12 @@ public final class SiteReadings implements Serializable {
     return with(copy -> copy.days = days);
   }
 
-  /**
-   * Returns a copy whose packs were kept closed.
-   *
-   * @return the copy, not null
-   */
+  /** {@return a copy whose packs were kept closed, not null} */
   public SiteReadings withPacksClosed() {
     return with(copy -> copy.packs = SiteParts.Packs.CLOSED);
   }
 
-  /**
-   * Returns a copy whose packs were opened.
-   *
-   * @return the copy, not null
-   */
+  /** {@return a copy whose packs were opened, not null} */
   public SiteReadings withPacksOpened() {
     return with(copy -> copy.packs = SiteParts.Packs.OPENED);
   }
@@ -248,74 +240,42 @@ public final class SiteReadings implements Serializable {
     return with(copy -> copy.boardLimits = limits);
   }
 
-  /**
-   * Returns the air of the room.
-   *
-   * @return the air, empty if it was not measured; not null
-   */
+  /** {@return the air of the room, empty if it was not measured; not null} */
   public Optional<AirClimate> air() {
     return Optional.ofNullable(parts.air);
   }
 
-  /**
-   * Returns the moisture readings of the subfloor.
-   *
-   * @return an unmodifiable list, empty if there are none; not null
-   */
+  /** {@return the moisture readings of the subfloor, empty if there are none; not null} */
   public List<MoistureReading> subfloorMoisture() {
     return parts.subfloorMoisture;
   }
 
-  /**
-   * Returns the moisture readings of the boards.
-   *
-   * @return an unmodifiable list, empty if there are none; not null
-   */
+  /** {@return the moisture readings of the boards, empty if there are none; not null} */
   public List<Percent> boardMoisture() {
     return parts.boardMoisture;
   }
 
-  /**
-   * Returns whether the floor is heated from below.
-   *
-   * @return heated, not heated or not stated; not null
-   */
+  /** {@return whether the floor is heated from below, not heated or not stated; not null} */
   public Heating heating() {
     return parts.heating;
   }
 
-  /**
-   * Returns the lines of heights.
-   *
-   * @return an unmodifiable list, empty if there are none; not null
-   */
+  /** {@return the lines of heights, empty if there are none; not null} */
   public List<HeightLine> lines() {
     return parts.lines;
   }
 
-  /**
-   * Returns the heights read all over the room.
-   *
-   * @return an unmodifiable list, empty if there are none; not null
-   */
+  /** {@return the heights read all over the room, empty if there are none; not null} */
   public List<SpotLevel> heights() {
     return parts.heights;
   }
 
-  /**
-   * Returns the gaps read by hand.
-   *
-   * @return an unmodifiable list, empty if there are none; not null
-   */
+  /** {@return the gaps read by hand, empty if there are none; not null} */
   public List<GapReading> straightedge() {
     return parts.gaps;
   }
 
-  /**
-   * Returns the set that the flatness is judged by.
-   *
-   * @return the set, common practice if none was chosen; not null
-   */
+  /** {@return the set that the flatness is judged by, common practice if none was chosen; not null} */
   public ToleranceSet flatness() {
     return parts.flatness;
   }

@@ -9,6 +9,7 @@ import floorcalc.outline.Ring;
 import floorcalc.plan.Compromise;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.OpenedBoard;
 import floorcalc.plan.PieceKind;
 import floorcalc.plan.Room;
@@ -250,7 +251,7 @@ final class HandPlan {
   static Draft pinwheel() {
     BoardGoods boards = BoardGoods.of(Length.ofMillimetres(500), Length.ofMillimetres(200), Length.ofMillimetres(14), 5);
     double[][] cuts = {{0, 300, 0, 60}, {303, 500, 0, 130}, {200, 500, 133, 200}, {0, 197, 63, 200}};
-    FloorJob.Builder job = FloorJob.of("hand-made", boards).direction(DirectionChoice.of(Direction.ALONG_X));
+    FloorJobBuilder job = FloorJob.of("hand-made", boards).direction(DirectionChoice.of(Direction.ALONG_X));
     Draft draft = new Draft();
     for (int i = 0; i < cuts.length; i++) {
       HandPlan niche = new HandPlan(boards, 0);

@@ -22,6 +22,7 @@ import floorcalc.plan.Check;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.Door;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Pipe;
 import floorcalc.plan.Profile;
@@ -56,7 +57,7 @@ class OrderListTest {
   }
 
   private static FloorJob job(FloorGoods goods, Room... rooms) {
-    FloorJob.Builder job = FloorJob.of("Study", BOARDS).direction(DirectionChoice.of(Direction.ALONG_X)).goods(goods);
+    FloorJobBuilder job = FloorJob.of("Study", BOARDS).direction(DirectionChoice.of(Direction.ALONG_X)).goods(goods);
     List.of(rooms).forEach(job::room);
     return job.build();
   }

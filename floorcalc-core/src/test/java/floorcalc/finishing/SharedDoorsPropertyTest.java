@@ -11,6 +11,7 @@ import floorcalc.outline.Ring;
 import floorcalc.plan.Beyond;
 import floorcalc.plan.Door;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Profile;
 import floorcalc.plan.Room;
@@ -59,7 +60,7 @@ class SharedDoorsPropertyTest {
   }
 
   private static Transitions of(List<Room> rooms) {
-    FloorJob.Builder job = FloorJob.of("", BOARDS);
+    FloorJobBuilder job = FloorJob.of("", BOARDS);
     rooms.forEach(job::room);
     return Transitions.of(job.build(), PLAN);
   }

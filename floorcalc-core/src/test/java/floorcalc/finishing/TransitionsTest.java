@@ -15,6 +15,7 @@ import floorcalc.plan.Beyond;
 import floorcalc.plan.Check;
 import floorcalc.plan.Door;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.FloorPlan;
 import floorcalc.plan.Profile;
 import floorcalc.plan.Room;
@@ -56,7 +57,7 @@ class TransitionsTest {
   }
 
   private static FloorJob job(Room... rooms) {
-    FloorJob.Builder builder = FloorJob.of("Test", BOARDS);
+    FloorJobBuilder builder = FloorJob.of("Test", BOARDS);
     List.of(rooms).forEach(builder::room);
     return builder.build();
   }

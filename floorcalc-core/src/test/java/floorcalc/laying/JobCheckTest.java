@@ -10,6 +10,7 @@ import floorcalc.outline.Outline;
 import floorcalc.outline.Point;
 import floorcalc.outline.Wkt;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.JobFault;
 import floorcalc.plan.Pipe;
 import floorcalc.plan.Room;
@@ -115,7 +116,7 @@ class JobCheckTest {
   }
 
   private static List<JobFault> faults(Room... rooms) {
-    FloorJob.Builder job = FloorJob.of("Invented floor", BoardGoods.of(mm("900"), WIDE, THICK, 10));
+    FloorJobBuilder job = FloorJob.of("Invented floor", BoardGoods.of(mm("900"), WIDE, THICK, 10));
     for (Room room : rooms) {
       job.room(room);
     }

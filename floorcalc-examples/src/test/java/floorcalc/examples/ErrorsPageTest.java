@@ -12,6 +12,7 @@ import floorcalc.measure.Length;
 import floorcalc.outline.Point;
 import floorcalc.outline.Wkt;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.JobFault;
 import floorcalc.plan.Pipe;
 import floorcalc.plan.Room;
@@ -189,11 +190,11 @@ class ErrorsPageTest {
     assertThat(faults).allSatisfy(fault -> assertThat(rows.get(fault.code()).get(2)).isEqualTo(fault.message()));
   }
 
-  private static FloorJob.Builder job(String board) {
+  private static FloorJobBuilder job(String board) {
     return FloorJob.of("A job", BoardGoods.of(Length.parse(board), Length.parse("185 mm"), Length.parse("14 mm"), 6));
   }
 
-  private static List<JobFault> faults(FloorJob.Builder job) {
+  private static List<JobFault> faults(FloorJobBuilder job) {
     return FloorPlanner.faultsOf(job.build());
   }
 

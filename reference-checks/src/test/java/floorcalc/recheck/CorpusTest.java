@@ -17,6 +17,7 @@ import floorcalc.outline.Point;
 import floorcalc.outline.Wkt;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.Room;
 import floorcalc.rows.RowWay;
 import floorcalc.rules.AtDoorways;
@@ -74,7 +75,7 @@ class CorpusTest {
     return BoardGoods.of(mm(1000), mm(62), mm(20), 20);
   }
 
-  private static FloorJob.Builder job(BoardGoods goods) {
+  private static FloorJobBuilder job(BoardGoods goods) {
     return FloorJob.of("Invented floor", goods);
   }
 
@@ -221,7 +222,7 @@ class CorpusTest {
   /** A corner of one room may be a corner of another, and both may be turned. */
   @Test
   void manyRooms() {
-    FloorJob.Builder builder = job(plank()).direction(DirectionChoice.FEWEST_BOARDS);
+    FloorJobBuilder builder = job(plank()).direction(DirectionChoice.FEWEST_BOARDS);
     int number = 0;
     for (String shape : List.of(RECTANGLE, L, SLANTED, T)) {
       Outline outline = Direction.fromDegrees(17.25 * number).toRoom(Wkt.parse(shape));

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import floorcalc.boards.BoardGoods;
 import floorcalc.materials.FloorGoods;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.rules.LayingRules;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +37,7 @@ public final class JobReader {
    */
   public static JobFile read(byte[] utf8) {
     Parts parts = parts(utf8, Purpose.TO_LAY);
-    FloorJob.Builder builder = FloorJob.of(parts.title, parts.board.goods()).rules(parts.laying.rules())
+    FloorJobBuilder builder = FloorJob.of(parts.title, parts.board.goods()).rules(parts.laying.rules())
         .direction(parts.laying.direction()).offcuts(parts.laying.offcuts()).throughBreaks(parts.laying.throughBreaks())
         .goods(parts.goods);
     parts.board.measured().ifPresent(builder::measuredBoards);

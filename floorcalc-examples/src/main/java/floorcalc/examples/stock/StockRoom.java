@@ -8,6 +8,7 @@ import floorcalc.plan.Beyond;
 import floorcalc.plan.DirectionChoice;
 import floorcalc.plan.Door;
 import floorcalc.plan.FloorJob;
+import floorcalc.plan.FloorJobBuilder;
 import floorcalc.plan.Room;
 import floorcalc.plan.Subfloor;
 import java.util.ArrayList;
@@ -58,7 +59,7 @@ public record StockRoom(int number, String district, String kind, FloorJob job) 
     Outline outline = chance.oneIn(200) ? shapes.unsound() : shapes.next();
     Room room = Room.of(kind.words() + " " + number, outline).withDoors(doors(chance, width)).withSubfloor(
         chance.of(List.of(Subfloor.SCREED, Subfloor.TIMBER, Subfloor.SHEET, Subfloor.NOT_STATED)));
-    FloorJob.Builder job = FloorJob.of("Room " + number, goods).room(room);
+    FloorJobBuilder job = FloorJob.of("Room " + number, goods).room(room);
     if (chance.oneIn(50)) {
       job.direction(DirectionChoice.FEWEST_BOARDS);
     }
