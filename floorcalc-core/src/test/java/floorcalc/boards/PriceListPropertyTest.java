@@ -92,19 +92,21 @@ class PriceListPropertyTest {
     Stock stock = stock(board, least, kerf);
     Random random = new Random(seed);
     PriceList prices = prices(stock, random);
-    Run run = Run.of(0, from * 1_000_000L, (from + length) * 1_000_000L);
-    RunTable table = new RunTable(List.of(run), stock);
-    PhaseCosts costs = new PhaseCosts(List.of(run), stock);
+    // Cells are told from the low end of the first run.
+    Run first = Run.of(0, 0, 1_000_000L);
+    Run run = Run.touching(1, from * 1_000_000L, (from + length) * 1_000_000L, List.of(0), List.of(new long[] {0, 1_000_000L}));
+    RunTable table = new RunTable(List.of(first, run), stock);
+    PhaseCosts costs = new PhaseCosts(List.of(first, run), stock);
     costs.priceAt(prices);
-    double[] cells = costs.of(0);
+    double[] cells = costs.of(1);
     for (int i = 0; i < 200; i++) {
       long start = upTo(stock.longest(), random);
-      if (!table.fits(0, start) || !table.hasJoint(0, start)) {
+      if (!table.fits(1, start) || !table.hasJoint(1, start)) {
         continue;
       }
       long cutStart = table.cutStart(start);
-      long cutEnd = table.cutEnd(0, start);
-      double cost = table.whole(0, start) + (cutStart == 0 ? 0 : prices.startPiece(cutStart))
+      long cutEnd = table.cutEnd(1, start);
+      double cost = table.whole(1, start) + (cutStart == 0 ? 0 : prices.startPiece(cutStart))
           + (cutEnd == 0 ? 0 : prices.endPiece(cutEnd));
       int cell = (int) Math.min(PhaseCosts.CELLS - 1.0,
           Math.floorMod(run.from() + start, stock.longest()) / costs.cellLength());
