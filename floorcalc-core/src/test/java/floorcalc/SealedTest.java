@@ -185,6 +185,7 @@ class SealedTest {
   }
 
   static final class LoadsLibrary {
+    @SuppressWarnings("restricted") // of newer Javas
     void load() {
       System.load("/x");
     }

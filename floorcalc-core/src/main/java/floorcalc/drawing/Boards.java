@@ -19,9 +19,9 @@ final class Boards {
 
   /** Clear space round a number within its piece. */
   private static final double MARGIN = 0.08;
-  /** How the note on pieces without a number begins. */
   /** Places are rounded to hundredths. */
   private static final double ROUNDING = 0.02;
+  /** How the note on pieces without a number begins. */
   static final String TOO_SMALL = "Pieces too small for a number";
   /** Pieces listed below the drawing because their number finds no room. */
   private static final int MOST_LISTED = 30;

@@ -25,6 +25,9 @@ import java.util.stream.Collectors;
  * @since 0.1
  */
 public final class ExpansionGap {
+  /** Nanometres. */
+  private static final long MOST_MORE = 31;
+
   private final Outline room;
   private final Length gap;
   private final List<Outline> laid;
@@ -73,11 +76,14 @@ public final class ExpansionGap {
     if (!isWide(room, gap)) {
       return List.of();
     }
-    List<Outline> pieces = Spurs.cutOff(StripsTaken.inset(rings, gap));
-    if (!Clearance.isKept(room.rings(), pieces, gap)) {
-      throw new IllegalStateException("a floor came nearer to a wall than its gap of " + gap + " nm: " + Wkt.write(room));
+    // Where walls lie within nanometres of each other, corners rounded to whole ones may come nearer than the gap: then a trifle more is taken off.
+    for (long more = 0; more <= MOST_MORE; more = 2 * more + 1) {
+      List<Outline> pieces = Spurs.cutOff(StripsTaken.inset(rings, gap + more));
+      if (Clearance.isKept(room.rings(), pieces, gap)) {
+        return pieces;
+      }
     }
-    return pieces;
+    throw new IllegalStateException("a floor came nearer to a wall than its gap of " + gap + " nm: " + Wkt.write(room));
   }
 
   /** Tells whether the room is more than two gaps wide and high, so that the gap alone need not swallow it. */

@@ -96,7 +96,7 @@ public final class PartedOutline {
     edges.values().forEach(edge -> polygonizer.add(stretch(edge)));
     List<Geometry> polygons = new ArrayList<>();
     for (Object polygon : polygonizer.getPolygons()) {
-      if (!isInVoid((Geometry) polygon)) {
+      if (isFloor((Geometry) polygon)) {
         polygons.add((Geometry) polygon);
       }
     }
@@ -149,11 +149,21 @@ public final class PartedOutline {
     return place(point.xNanometres(), point.yNanometres());
   }
 
-  /** Voids come back from the parting as parts of their own. */
-  private boolean isInVoid(Geometry polygon) {
-    Coordinate inside = polygon.getInteriorPoint().getCoordinate();
-    return whole.locate(Point.ofNanometres(originX + Math.round(inside.x), originY + Math.round(inside.y)))
-        == Containment.OUTSIDE;
+  /**
+   * Voids come back from the parting as parts of their own. A place inside that lies in a part no wider than a few nanometres may be rounded out of
+   * it: then one in its wide part is asked.
+   */
+  private boolean isFloor(Geometry polygon) {
+    Geometry place = polygon.getInteriorPoint();
+    if (polygon.getBoundary().distance(place) < BESIDE) {
+      Geometry wide = polygon.buffer(-BESIDE);
+      if (wide.isEmpty()) {
+        return false;
+      }
+      place = wide.getInteriorPoint();
+    }
+    Coordinate inside = place.getCoordinate();
+    return whole.locate(Point.ofNanometres(originX + Math.round(inside.x), originY + Math.round(inside.y))) != Containment.OUTSIDE;
   }
 
   private static OrientedCoordinateArray key(SegmentString stretch) {

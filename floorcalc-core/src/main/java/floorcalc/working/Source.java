@@ -37,11 +37,6 @@ public record Source(String title, String publisher, int year, String locator, S
   }
 
   /**
-   * Returns one line: title, publisher, year, locator, then how sure it is.
-   *
-   * @return for example {@code "NF DTU 51.11, AFNOR, 2009, clause 8.2 (read in the source)"}, not null
-   */
-  /**
    * Returns a source that was read: a standard, a maker's instructions, a book.
    *
    * @param title what it is called, not null
@@ -54,6 +49,11 @@ public record Source(String title, String publisher, int year, String locator, S
     return new Source(title, publisher, year, locator, Standing.READ);
   }
 
+  /**
+   * Returns one line: title, publisher, year, locator, then how sure it is.
+   *
+   * @return for example {@code "NF DTU 51.11, AFNOR, 2009, clause 8.2 (read in the source)"}, not null
+   */
   @Override
   public String toString() {
     StringBuilder line = new StringBuilder(title);

@@ -135,6 +135,7 @@ public final class Fuzz {
   }
 
   /** Says so, and ends the machine, if a case does not end. */
+  @SuppressWarnings("deprecation") // of newer Javas: the number of a thread
   private void watch() {
     try {
       while (true) {

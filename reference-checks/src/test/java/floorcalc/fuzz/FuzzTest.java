@@ -34,6 +34,13 @@ class FuzzTest {
         + " -1830.51584 -1251.207543, 7.561752 -23.566405))", 20);
     // A wall that folds back by 30 nm: the search refused the breaks that it had found.
     planned("POLYGON ((0 0, 51480 -0.00003, 51479.99997 96359.99997, 51480 96359.99997, -0.00003 96360.00003, 0 0))", 3);
+    // A needle of floor as thin as a nanometre and higher than the rest of its part: a place was looked for in it, and the part taken for a void.
+    planned("POLYGON ((-0.000001 2841.900001, 0 -0.000001, 900.142935 0, 900.142934 1724.899999, 1444.142933 1724.900001,"
+        + " 1444.142933 -0.000001, 3512.142933 -0.000001, 3512.142933 2841.900001, 1444.142934 2841.9, 1444.142934 2147.899999,"
+        + " 1002.142933 2786.899999, 1444.142933 2147.899999, 900.142933 2147.900001, 900.142933 2841.899999, -0.000001 2841.900001))", 20);
+    // A gap of a nanometre beside corners that are as near to each other: rounded, the floor crossed a wall.
+    planned("POLYGON ((2745 0, 2745 0.000001, 2189.355018 1837.086988, 313.608609 1778.562802, -1059.5 1835.107831, -1490.352497 542.443947,"
+        + " -757.392252 -275.668236, -757.392251 -275.668236, -1151 -1993.59048, 479.616267 -2720.039014, 1443.993775 -1211.654644, 2745 0))", 20);
     // A void of no area turned round each time it was read.
     assertThat(Target.WKT.tried("POLYGON ((0 0, 4 0, 4 3, 0 0), (0 0, 1822 267, 911 133.5, 0 0))".getBytes(StandardCharsets.UTF_8), 1, 1))
         .isEqualTo(Ending.DONE);

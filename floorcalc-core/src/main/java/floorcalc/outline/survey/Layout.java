@@ -121,8 +121,7 @@ record Layout(double[] place, double misfit) {
     return inside;
   }
 
-  /** Walls on one line meet only if they overlap along it. */
-  /** Whether two walls that are no neighbours meet. */
+  /** Whether two walls that are no neighbours meet. Walls on one line meet only if they overlap along it. */
   boolean meet(int i, int j) {
     return side(i, j) * side(i, j + 1) <= 0 && side(j, i) * side(j, i + 1) <= 0
         && overlap(x(i), x(i + 1), x(j), x(j + 1)) && overlap(y(i), y(i + 1), y(j), y(j + 1));
