@@ -138,6 +138,16 @@ class HouseTest {
       .because("StrictMath gives the same bits on every machine");
 
   @ArchTest
+  static final ArchRule POLYGONS_CROSS_ON_A_GRID = noClasses().should()
+      .accessTargetWhere(Sealed.use("overlays of floating places", HouseTest::overlaysFloatingPlaces))
+      .because("two boards that touch along nearly one line were taken to lie on each other so: cross polygons on whole nanometres");
+
+  private static boolean overlaysFloatingPlaces(CodeUnitAccessTarget target) {
+    return target.getOwner().getSimpleName().equals("OverlayNGRobust") || target.getOwner().isAssignableTo("org.locationtech.jts.geom.Geometry")
+        && Set.of("intersection", "union", "difference", "symDifference").contains(target.getName());
+  }
+
+  @ArchTest
   static final ArchRule NO_DEFAULT_LOCALE = noClasses().should()
       .accessTargetWhere(Sealed.use("what follows the default locale", HouseTest::followsTheDefaultLocale))
       .because("digits and letters are the same everywhere: pass Locale.ROOT");

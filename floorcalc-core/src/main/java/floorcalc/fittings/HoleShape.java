@@ -10,13 +10,14 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** A hole with round ends, and what it takes of pieces; round parts are polygons, places are nanometres from its first middle. */
 final class HoleShape {
   /** Chords of a half circle. */
   private static final int HALF = 48;
+  private static final PrecisionModel WHOLE = new PrecisionModel(1);
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   private final Point origin;
@@ -47,7 +48,7 @@ final class HoleShape {
   }
 
   Geometry of(BoardPiece piece) {
-    return OverlayNGRobust.overlay(hole, polygon(piece), OverlayNG.INTERSECTION);
+    return OverlayNG.overlay(hole, polygon(piece), OverlayNG.INTERSECTION, WHOLE);
   }
 
   /** What the hole takes of a piece when it is opened straight to a side that lies so far from its middle line. */
@@ -65,7 +66,7 @@ final class HoleShape {
     }
     Geometry way = FACTORY.createPolygon(new Coordinate[] {new Coordinate(lowX, lowY), new Coordinate(highX, lowY),
         new Coordinate(highX, highY), new Coordinate(lowX, highY), new Coordinate(lowX, lowY)});
-    return OverlayNGRobust.overlay(OverlayNGRobust.overlay(hole, way, OverlayNG.UNION), polygon(piece), OverlayNG.INTERSECTION);
+    return OverlayNG.overlay(OverlayNG.overlay(hole, way, OverlayNG.UNION, WHOLE), polygon(piece), OverlayNG.INTERSECTION, WHOLE);
   }
 
   /** The least distance from the hole to the outline of a piece that holds it, nm. */

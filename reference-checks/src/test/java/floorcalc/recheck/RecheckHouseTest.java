@@ -1,6 +1,7 @@
 package floorcalc.recheck;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -13,6 +14,9 @@ class RecheckHouseTest {
   @ArchTest
   static final ArchRule ALONE = classes().that().resideInAPackage("floorcalc.recheck").and().doNotHaveSimpleName("RecheckCommand")
       .should().onlyDependOnClassesThat().resideInAnyPackage("floorcalc.recheck", "java..", "com.fasterxml.jackson..", "org.locationtech.jts..");
+  @ArchTest
+  static final ArchRule ON_A_GRID = noClasses().that().resideInAPackage("floorcalc.recheck").should().dependOnClassesThat()
+      .haveSimpleName("OverlayNGRobust").because("floating places once made an overlap of boards that only touch");
   @ArchTest
   static final ArchRule COMMAND = classes().that().haveSimpleName("RecheckCommand")
       .should().onlyDependOnClassesThat().resideInAnyPackage("floorcalc.recheck", "java..", "picocli..");
