@@ -25,10 +25,11 @@ final class Crumbs {
     return !after || !before;
   }
 
+  /** Whether an end of a piece lies beside the hole, over more than what pieces may fail to meet along. */
   private static boolean touches(Defect hole, double x, Segments ends, double slack) {
     for (int i = 0; i < ends.size; i++) {
       if (Math.abs(ends.x0[i] - x) <= 2 * slack
-          && Math.min(ends.y1[i], hole.high) - Math.max(ends.y0[i], hole.low) > slack) {
+          && Math.min(ends.y1[i], hole.high) - Math.max(ends.y0[i], hole.low) > RowSketch.MEET) {
         return true;
       }
     }

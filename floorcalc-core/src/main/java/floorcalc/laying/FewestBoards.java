@@ -27,6 +27,8 @@ final class FewestBoards {
   private static final int FEWEST_LINES = 3;
   /** Rows laid in all while first rows are tried along one direction. */
   private static final int ROWS_TRIED = 3_000;
+  /** Pieces laid in all, likewise: on a floor of more, no other first row is tried. */
+  private static final int PIECES_TRIED = 300_000;
   private static final int FINISHED = 3;
   private static final int SHOWN = 8;
 
@@ -113,7 +115,8 @@ final class FewestBoards {
   private static List<RowsTried> lines(FloorJob quick, Laid first) {
     List<RowsTried> tried = new ArrayList<>();
     int rows = Math.max(1, first.laying.rooms().get(0).rowCount());
-    int lines = Math.max(FEWEST_LINES, Math.min(MOST_LINES, ROWS_TRIED / rows));
+    int pieces = Math.max(1, first.laying.pieces().stream().mapToInt(List::size).sum());
+    int lines = Math.min(Math.max(FEWEST_LINES, Math.min(MOST_LINES, ROWS_TRIED / rows)), PIECES_TRIED / pieces);
     List<BayPlan> bays = first.laying.bays();
     RowsTried best = first.tried;
     int moved = quick.throughBreaks() == ThroughBreaks.ONE_START_LINE ? 1 : bays.size();

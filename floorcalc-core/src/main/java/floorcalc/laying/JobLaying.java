@@ -24,6 +24,8 @@ import java.util.Map;
 record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout joints, List<List<ShapedPiece>> pieces,
     CuttingPlan cutting) {
   private static final int ANCHORS = 12;
+  /** Boards laid in all while places of a fixed pattern are tried: of a floor of more than a hundred thousand boards fewer places are. */
+  private static final long BOARDS_TRIED = 1_200_000;
 
   static JobLaying of(FloorJob job) {
     return FewestBoards.isAsked(job) ? new FewestBoards(job).best() : of(job, directions(job));
@@ -73,7 +75,8 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     JobLaying best = null;
     int[] lines = patternRows(job, rooms, runs);
     long low = runs.isEmpty() ? 0 : runs.get(0).from();
-    for (int i = 0; i < ANCHORS; i++) {
+    long anchors = Math.max(1, Math.min(ANCHORS, BOARDS_TRIED / Math.max(1, fewest(job, runs))));
+    for (int i = 0; i < anchors; i++) {
       long anchor = low + job.board().longest().toNanometres() / ANCHORS * i;
       JobLaying laying = laid(job, rooms, runs, RunLayout.pattern(runs, job.board(), job.rules(), job.pattern(), anchor, lines));
       if (best == null || laying.isBetterThan(best)) {

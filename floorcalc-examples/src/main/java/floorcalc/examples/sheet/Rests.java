@@ -6,11 +6,15 @@ import floorcalc.plan.LaidPiece;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What is left of one board as its pieces are cut, one after the other. Each cut is made in the rest that holds it.
  * Normally that rest is crosscut to length and the piece then ripped; where a later piece reaches past the end of this
- * one, the rest is ripped first, or the section in which pieces lie side by side is crosscut and ripped. Not thread-safe.
+ * one, the rest is ripped first, or the section in which pieces lie side by side is crosscut and ripped. Where none of these spares all
+ * later pieces, the rest is parted by straight cuts between pieces until this one lies alone: pieces that can be sawn apart at all can be
+ * so after any such cut. Not thread-safe.
  */
 final class Rests {
   private final Length kerf;
@@ -41,7 +45,7 @@ final class Rests {
     List<LaidPiece> fromStock = later.stream().filter(piece -> stock.holds(piece.from())).toList();
     List<Part> parts = List.of(crosscutFirst(stock, cut), ripFirst(stock, cut), sectionFirst(stock, cut, fromStock)).stream()
         .filter(way -> fromStock.stream().allMatch(piece -> way.stream().anyMatch(part -> part.holds(piece.from()))))
-        .findFirst().orElseGet(() -> crosscutFirst(stock, cut)).stream().filter(Part::isSomething).toList();
+        .findFirst().orElseGet(() -> partedUntilAlone(stock, cut, fromStock)).stream().filter(Part::isSomething).toList();
     free.remove(stock);
     free.addAll(parts);
     List<Rest> rests = new ArrayList<>();
@@ -84,6 +88,51 @@ final class Rests {
     parts.addAll(low.holds(cut) ? crosscutFirst(low, cut) : high.holds(cut) ? crosscutFirst(high, cut) : List.of());
     parts.add(low.holds(cut) ? high : low);
     return parts;
+  }
+
+  /** The rest parted between its pieces until this one lies alone, and then crosscut and ripped. */
+  private List<Part> partedUntilAlone(Part stock, Cut cut, List<LaidPiece> later) {
+    List<Part> parts = new ArrayList<>();
+    Part part = stock;
+    List<Cut> pieces = new ArrayList<>(later.stream().map(LaidPiece::from).toList());
+    pieces.add(cut);
+    while (pieces.size() > 1) {
+      Optional<List<Part>> halves = parted(part, pieces);
+      if (halves.isEmpty()) {
+        break;
+      }
+      int mine = halves.get().get(0).holds(cut) ? 0 : 1;
+      part = halves.get().get(mine);
+      parts.add(halves.get().get(1 - mine));
+      pieces.removeIf(halves.get().get(1 - mine)::holds);
+    }
+    parts.addAll(crosscutFirst(part, cut));
+    return parts;
+  }
+
+  /** The two parts on either side of a cut between pieces, across the board or along it; empty if each would meet a piece. */
+  private Optional<List<Part>> parted(Part part, List<Cut> pieces) {
+    for (Cut piece : pieces) {
+      Length at = piece.alongTo();
+      if (isBetween(pieces, Cut::alongFrom, Cut::alongTo, at)) {
+        return Optional.of(List.of(new Part(part.alongFrom, at, part.acrossFrom, part.acrossTo),
+            new Part(at.plus(kerf), part.alongTo, part.acrossFrom, part.acrossTo)));
+      }
+    }
+    for (Cut piece : pieces) {
+      Length at = piece.acrossTo();
+      if (isBetween(pieces, Cut::acrossFrom, Cut::acrossTo, at)) {
+        return Optional.of(List.of(new Part(part.alongFrom, part.alongTo, part.acrossFrom, at),
+            new Part(part.alongFrom, part.alongTo, at.plus(kerf), part.acrossTo)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Tells whether a cut from a place on has pieces on both sides and meets none. */
+  private boolean isBetween(List<Cut> pieces, Function<Cut, Length> from, Function<Cut, Length> to, Length at) {
+    return pieces.stream().allMatch(piece -> to.apply(piece).compareTo(at) <= 0 || from.apply(piece).compareTo(at.plus(kerf)) >= 0)
+        && pieces.stream().anyMatch(piece -> from.apply(piece).compareTo(at) >= 0);
   }
 
   private List<Part> ripFirst(Part stock, Cut cut) {
