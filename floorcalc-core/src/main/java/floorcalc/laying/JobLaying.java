@@ -5,6 +5,7 @@ import floorcalc.boards.CuttingPlan;
 import floorcalc.boards.PieceWanted;
 import floorcalc.boards.Run;
 import floorcalc.boards.RunLayout;
+import floorcalc.boards.SearchEffort;
 import floorcalc.joints.JointPattern;
 import floorcalc.materials.PackOrder;
 import floorcalc.measure.Length;
@@ -24,8 +25,10 @@ import java.util.Map;
 record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout joints, List<List<ShapedPiece>> pieces,
     CuttingPlan cutting) {
   private static final int ANCHORS = 12;
-  /** Boards laid in all while places of a fixed pattern are tried: of a floor of more than a hundred thousand boards fewer places are. */
-  private static final long BOARDS_TRIED = 1_200_000;
+  /** Boards laid in all while places of a fixed pattern are tried: on a floor of more than 25 000 boards fewer places are. */
+  private static final long BOARDS_TRIED = 300_000;
+  /** The same for the quick search, which first rows and directions are tried with: from ten thousand boards on. */
+  private static final long BOARDS_TRIED_QUICKLY = 120_000;
 
   static JobLaying of(FloorJob job) {
     return FewestBoards.isAsked(job) ? new FewestBoards(job).best() : of(job, directions(job));
@@ -75,7 +78,8 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     JobLaying best = null;
     int[] lines = patternRows(job, rooms, runs);
     long low = runs.isEmpty() ? 0 : runs.get(0).from();
-    long anchors = Math.max(1, Math.min(ANCHORS, BOARDS_TRIED / Math.max(1, fewest(job, runs))));
+    long anchors = Math.max(1, Math.min(ANCHORS,
+        (job.effort() == SearchEffort.QUICK ? BOARDS_TRIED_QUICKLY : BOARDS_TRIED) / Math.max(1, fewest(job, runs))));
     for (int i = 0; i < anchors; i++) {
       long anchor = low + job.board().longest().toNanometres() / ANCHORS * i;
       JobLaying laying = laid(job, rooms, runs, RunLayout.pattern(runs, job.board(), job.rules(), job.pattern(), anchor, lines));
