@@ -26,7 +26,7 @@ public final class Shown {
 
   /** A number without an exponent where that is short enough to read. */
   static String number(BigDecimal number) {
-    int digitsBefore = number.precision() - number.scale();
+    long digitsBefore = (long) number.precision() - number.scale();
     boolean readable = digitsBefore <= LONGEST_NUMBER && number.scale() <= LONGEST_NUMBER;
     return plain(readable ? number.toPlainString() : number.toString(), LONGEST_NUMBER + 2);
   }
