@@ -11,7 +11,7 @@ import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
  * Sums and differences of polygons, on a grid of nanometres: there lines are crossed without error. With floating places two boards that only
- * touch along slightly slanted ends were once taken to lie on each other.
+ * touch, along edges that lie on one line but for rounding, were once taken to lie on each other.
  */
 final class Overlay {
   private static final PrecisionModel NANOMETRES = new PrecisionModel(1e6);

@@ -8,7 +8,7 @@ import org.locationtech.jts.geom.Polygon;
 
 class OverlayTest {
   /**
-   * Two boards side by side, out of line by some tens of nanometres as rounding leaves them. Each is 388.210579 by 94.875198 mm; crossed with
+   * Two boards side by side whose long edges lie on one line but for the rounding of their corners. Each is 388.210579 by 94.875198 mm; crossed with
    * floating places they came out as lying on each other by 31 178 mm2.
    */
   @Test
