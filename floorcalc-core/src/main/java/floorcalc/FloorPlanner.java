@@ -94,7 +94,7 @@ public final class FloorPlanner {
    * @throws UnsoundPlanException if the audit finds a fault in a plan, which is a fault of the library
    */
   public static List<Alternative> alternatives(FloorJob job) {
-    return Offsets.alternatives(Objects.requireNonNull(job, "job"));
+    return Offsets.alternatives(Objects.requireNonNull(job, "job"), FloorPlanner::plan);
   }
 
   /**

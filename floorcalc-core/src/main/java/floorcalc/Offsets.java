@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** Plans one floor with several joint offsets. */
 final class Offsets {
@@ -17,13 +18,13 @@ final class Offsets {
 
   private Offsets() {}
 
-  static List<Alternative> alternatives(FloorJob job) {
+  static List<Alternative> alternatives(FloorJob job, Function<FloorJob, FloorPlan> planner) {
     Length least = job.rules().value(LayingRules.MINIMUM_JOINT_OFFSET);
     Map<Length, FloorPlan> plans = new LinkedHashMap<>();
-    FloorPlan plan = FloorPlanner.plan(job);
+    FloorPlan plan = planner.apply(job);
     plans.put(least, plan);
     for (Length offset : wider(least, job.board().longest())) {
-      FloorPlan other = FloorPlanner.plan(job.withRules(
+      FloorPlan other = planner.apply(job.withRules(
           job.rules().with(LayingRules.MINIMUM_JOINT_OFFSET, offset, Source.GIVEN)));
       if (other.compromises().size() <= plan.compromises().size()) {
         plans.put(offset, other);

@@ -23,12 +23,6 @@ import java.util.List;
  * are taken; where as many are taken, the wider narrowest strip counts.
  */
 final class FewestBoards {
-  private static final int MOST_LINES = 24;
-  private static final int FEWEST_LINES = 3;
-  /** Rows laid in all while first rows are tried along one direction. */
-  private static final int ROWS_TRIED = 3_000;
-  /** Pieces laid in all, likewise: on a floor of more, no other first row is tried. */
-  private static final int PIECES_TRIED = 300_000;
   private static final int FINISHED = 3;
   private static final int SHOWN = 8;
 
@@ -114,19 +108,17 @@ final class FewestBoards {
   /** Tries first rows, bay by bay; only ways that break no more rules than the first. */
   private static List<RowsTried> lines(FloorJob quick, Laid first) {
     List<RowsTried> tried = new ArrayList<>();
-    int rows = Math.max(1, first.laying.rooms().get(0).rowCount());
-    int pieces = Math.max(1, first.laying.pieces().stream().mapToInt(List::size).sum());
-    int lines = Math.min(Math.max(FEWEST_LINES, Math.min(MOST_LINES, ROWS_TRIED / rows)), PIECES_TRIED / pieces);
     List<BayPlan> bays = first.laying.bays();
     RowsTried best = first.tried;
     int moved = quick.throughBreaks() == ThroughBreaks.ONE_START_LINE ? 1 : bays.size();
-    for (int bay = 0; bay < moved; bay++) {
+    LinesTried limit = LinesTried.of(first.laying.rooms().get(0).rowCount(), moved, first.laying.piecesLaid());
+    for (int bay = 0; bay < limit.bays(); bay++) {
       Frame frame = bays.get(bay).bay().frame();
       List<Length> worth = StartLine.worthTrying(MeasuredStops.of(first.laying.rooms().get(0).room(), frame),
           Length.ofNanometres(frame.low()),
           quick.board().laidPitch(), quick.rules().value(LayingRules.MINIMUM_ROW_WIDTH));
       RowsTried before = best;
-      for (Length line : worth.subList(0, Math.min(lines, worth.size()))) {
+      for (Length line : worth.subList(0, Math.min(limit.lines(), worth.size()))) {
         if (line.equals(before.firstRows().get(bay))) {
           continue;
         }

@@ -50,7 +50,7 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
       rooms.add(laying);
       jobRow += laying.rowCount();
     }
-    if (job.pattern().kind() != JointPattern.Kind.FREE && job.board().pack().size() == 1) {
+    if (isByPattern(job)) {
       return byPattern(job, rooms, runs);
     }
     JobLaying best = null;
@@ -74,12 +74,25 @@ record JobLaying(FloorJob job, List<RoomLaying> rooms, List<Run> runs, RunLayout
     return (long) StrictMath.ceil(length / job.board().longest().toMillimetres() - 1e-6);
   }
 
+  private static boolean isByPattern(FloorJob job) {
+    return job.pattern().kind() != JointPattern.Kind.FREE && job.board().pack().size() == 1;
+  }
+
+  /** Pieces laid until this was found: those of the floor, once for each place of a fixed pattern that was tried. */
+  long piecesLaid() {
+    return pieces.stream().mapToLong(List::size).sum() * (isByPattern(job) ? anchors(job, runs) : 1);
+  }
+
+  private static int anchors(FloorJob job, List<Run> runs) {
+    long boards = job.effort() == SearchEffort.QUICK ? BOARDS_TRIED_QUICKLY : BOARDS_TRIED;
+    return (int) Math.max(1, Math.min(ANCHORS, boards / Math.max(1, fewest(job, runs))));
+  }
+
   private static JobLaying byPattern(FloorJob job, List<RoomLaying> rooms, List<Run> runs) {
     JobLaying best = null;
     int[] lines = patternRows(job, rooms, runs);
     long low = runs.isEmpty() ? 0 : runs.get(0).from();
-    long anchors = Math.max(1, Math.min(ANCHORS,
-        (job.effort() == SearchEffort.QUICK ? BOARDS_TRIED_QUICKLY : BOARDS_TRIED) / Math.max(1, fewest(job, runs))));
+    int anchors = anchors(job, runs);
     for (int i = 0; i < anchors; i++) {
       long anchor = low + job.board().longest().toNanometres() / ANCHORS * i;
       JobLaying laying = laid(job, rooms, runs, RunLayout.pattern(runs, job.board(), job.rules(), job.pattern(), anchor, lines));

@@ -1,32 +1,12 @@
 package floorcalc.examples.explain;
 
+import static floorcalc.examples.explain.Explained.explained;
+import static floorcalc.examples.explain.Explained.refused;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import floorcalc.examples.Ran;
 import org.junit.jupiter.api.Test;
 
 class ExplainCommandTest {
-  private static String explained(String... args) {
-    String[] all = new String[args.length + 1];
-    all[0] = "explain";
-    System.arraycopy(args, 0, all, 1, args.length);
-    Ran ran = Ran.with(all);
-    assertThat(ran.err()).isEmpty();
-    assertThat(ran.exit()).isZero();
-    return ran.out();
-  }
-
-  private static String refused(String... args) {
-    String[] all = new String[args.length + 1];
-    all[0] = "explain";
-    System.arraycopy(args, 0, all, 1, args.length);
-    Ran ran = Ran.with(all);
-    assertThat(ran.out()).isEmpty();
-    assertThat(ran.exit()).isEqualTo(2);
-    assertThat(ran.err()).doesNotContain("\tat ").doesNotContain("Exception");
-    return ran.err();
-  }
-
   /** The line across is sqrt(3500² + 4000²) = 5315.07 long, the corner 3500 x 4000 / 5315.07 = 2634.02 behind it; to the left it is 2500. */
   @Test
   void bays() {

@@ -1,8 +1,9 @@
 package floorcalc.examples.explain;
 
+import static floorcalc.examples.explain.Explained.explained;
+import static floorcalc.examples.explain.Explained.refused;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import floorcalc.examples.Ran;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,24 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 class ExplainDeviationsTest {
   @TempDir
   private Path folder;
-
-  private static Ran ran(String... args) {
-    return Ran.with(Stream.concat(Stream.of("explain"), Arrays.stream(args)).toArray(String[]::new));
-  }
-
-  private static String explained(String... args) {
-    Ran ran = ran(args);
-    assertThat(ran.err()).isEmpty();
-    assertThat(ran.exit()).isZero();
-    return ran.out();
-  }
-
-  private static String refused(String... args) {
-    Ran ran = ran(args);
-    assertThat(ran.out()).isEmpty();
-    assertThat(ran.exit()).isEqualTo(2);
-    return ran.err();
-  }
 
   @Test
   void sizesOfGoods() {

@@ -1,5 +1,7 @@
 package floorcalc.examples.explain;
 
+import static floorcalc.examples.explain.Explained.explained;
+import static floorcalc.examples.explain.Explained.refused;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import floorcalc.examples.Ran;
@@ -16,67 +18,52 @@ class ExplainLinesTest {
   @TempDir
   private Path folder;
 
-  private static String explained(String... args) {
-    Ran ran = Ran.with(args);
-    assertThat(ran.err()).isEmpty();
-    assertThat(ran.exit()).isZero();
-    return ran.out();
-  }
-
-  private static String refused(String... args) {
-    Ran ran = Ran.with(args);
-    assertThat(ran.out()).isEmpty();
-    assertThat(ran.exit()).isEqualTo(2);
-    assertThat(ran.err()).doesNotContain("\tat ").doesNotContain("Exception");
-    return ran.err();
-  }
-
   /** 3 mm of the width and 20 rows of 0.2 mm are 5 mm together; 10 mm are two of them: 2.28 % below. */
   @Test
   void stripRisk() {
-    assertThat(explained("explain", "strip-risk", "--strip", "80", "--pitch", "185", "--deviation", "3", "--rows", "20",
+    assertThat(explained("strip-risk", "--strip", "80", "--pitch", "185", "--deviation", "3", "--rows", "20",
         "--pitch-deviation", "0.2")).contains("= 5 mm").contains("= 0.022750");
-    assertThat(explained("explain", "strip-risk", "--strip", "80", "--pitch", "185", "--deviation", "5")).contains("= 0.022750");
+    assertThat(explained("strip-risk", "--strip", "80", "--pitch", "185", "--deviation", "5")).contains("= 0.022750");
   }
 
   /** 1000 = 5 x 185 + 75 and 1895 = 10 x 185 + 45; with a row on the line 167.5 and 137.5. */
   @Test
   void bothWaysFromALine() {
-    assertThat(explained("explain", "both-ways", "--before", "1000", "--beyond", "1895", "--pitch", "185")).contains("= 167.5 mm")
+    assertThat(explained("both-ways", "--before", "1000", "--beyond", "1895", "--pitch", "185")).contains("= 167.5 mm")
         .contains("= 137.5 mm");
   }
 
   /** 13 rows of 0.3 mm are 3.9 mm; 2 mm in 3 m are 4 mm over 6 m. */
   @Test
   void closure() {
-    assertThat(explained("explain", "closure", "--arm", "left: 0, 13, 185.3", "--arm", "right: 0, 13, 185, 0.05, 2, 3000", "--joined", "6 m",
+    assertThat(explained("closure", "--arm", "left: 0, 13, 185.3", "--arm", "right: 0, 13, 185, 0.05, 2, 3000", "--joined", "6 m",
         "--allowed", "0.5")).contains("= 3.9 mm").contains("= -4 mm").contains("warning: left, right: the row lines miss each other by 3.9 mm");
-    assertThat(refused("explain", "closure", "--arm", "left: 0, 13, 185", "--joined", "6 m", "--allowed", "0")).contains("given twice");
-    assertThat(refused("explain", "closure", "--arm", "left", "--joined", "6 m", "--allowed", "0")).contains("write a name, a colon");
-    assertThat(refused("explain", "closure", "--arm", "left: 0, 13, 0", "--joined", "6 m", "--allowed", "0")).contains("more than 0 mm");
+    assertThat(refused("closure", "--arm", "left: 0, 13, 185", "--joined", "6 m", "--allowed", "0")).contains("given twice");
+    assertThat(refused("closure", "--arm", "left", "--joined", "6 m", "--allowed", "0")).contains("write a name, a colon");
+    assertThat(refused("closure", "--arm", "left: 0, 13, 0", "--joined", "6 m", "--allowed", "0")).contains("more than 0 mm");
   }
 
   /** Without a trim all 14 mm are scribed. */
   @Test
   void scribeWithoutATrim() {
-    assertThat(explained("explain", "scribe", "--wall", "0,0 2m,14 4m,2", "--pitch", "185")).contains("at 0 mm: scribe 14 mm, width left 171 mm");
+    assertThat(explained("scribe", "--wall", "0,0 2m,14 4m,2", "--pitch", "185")).contains("at 0 mm: scribe 14 mm, width left 171 mm");
   }
 
   /** Along a line at 3 : 4, (2000, 2000) from (1000, 500): 600 over it and 1700 along: 3 rows of 185 and 45. */
   @Test
   void placeAtAnAngle() {
-    assertThat(explained("explain", "angle", "--line", "1000,500 5000,3500", "--wall", "0,0 1000,0", "--pitch", "185", "--at", "2000,2000"))
+    assertThat(explained("angle", "--line", "1000,500 5000,3500", "--wall", "0,0 1000,0", "--pitch", "185", "--at", "2000,2000"))
         .contains("(2000 mm, 2000 mm): row 4, 45 mm over its row line, 1700 mm along it");
   }
 
   /** Along y the stops are those left and right: the floor is 4000 = 21 x 185 + 115 wide. */
   @Test
   void startLineAlongALine() {
-    assertThat(explained("explain", "start-line", "--room", "hall: 0,0 4000,0 4000,3000 0,3000", "--line", "4000,0 4000,1", "--pitch",
+    assertThat(explained("start-line", "--room", "hall: 0,0 4000,0 4000,3000 0,3000", "--line", "4000,0 4000,1", "--pitch",
         "185", "--step", "50")).contains("a: hall, wall 2, floor begins at 0 mm").contains("\n185: 185 115 | 115 | 112")
         .contains("row line on the line given, first row 185: 185 115\n");
     // along x through 1000: 1000 = 5 x 185 + 75 below and 2000 = 10 x 185 + 150 above
-    assertThat(explained("explain", "start-line", "--room", "hall: 0,0 4000,0 4000,3000 0,3000", "--line", "0,1000 1,1000", "--pitch",
+    assertThat(explained("start-line", "--room", "hall: 0,0 4000,0 4000,3000 0,3000", "--line", "0,1000 1,1000", "--pitch",
         "185")).contains("row line on the line given, first row 75: 75 150\n");
   }
 
@@ -143,13 +130,13 @@ class ExplainLinesTest {
 
   @Test
   void mistakesAreSaid() {
-    assertThat(refused("explain", "start-line", "--room", "0,0 1,0 1,1", "--pitch", "185")).contains("write a name, a colon and the outline");
-    assertThat(refused("explain", "scribe", "--wall", "0,0", "--pitch", "185")).contains("distances at two places at least");
-    assertThat(refused("explain", "scribe", "--wall", "0 0", "--pitch", "185")).contains("found [0] as a distance of the wall");
-    assertThat(refused("explain", "angle", "--line", "0,0", "--wall", "0,0 1,0", "--pitch", "185")).contains("write two points");
-    assertThat(refused("explain", "angle", "--line", "0,0 1,1", "--wall", "0,0 1,0", "--pitch", "185", "--at", "1,1 2,2"))
+    assertThat(refused("start-line", "--room", "0,0 1,0 1,1", "--pitch", "185")).contains("write a name, a colon and the outline");
+    assertThat(refused("scribe", "--wall", "0,0", "--pitch", "185")).contains("distances at two places at least");
+    assertThat(refused("scribe", "--wall", "0 0", "--pitch", "185")).contains("found [0] as a distance of the wall");
+    assertThat(refused("angle", "--line", "0,0", "--wall", "0,0 1,0", "--pitch", "185")).contains("write two points");
+    assertThat(refused("angle", "--line", "0,0 1,1", "--wall", "0,0 1,0", "--pitch", "185", "--at", "1,1 2,2"))
         .contains("write one point");
-    assertThat(refused("explain", "laying-order", "--room", "hall: 0,10 10,10 10,20", "--line", "0,0 1,0", "--pitch", "185"))
+    assertThat(refused("laying-order", "--room", "hall: 0,10 10,10 10,20", "--line", "0,0 1,0", "--pitch", "185"))
         .contains("misses the floor");
   }
 }

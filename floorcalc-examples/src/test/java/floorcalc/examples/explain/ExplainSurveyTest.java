@@ -1,32 +1,13 @@
 package floorcalc.examples.explain;
 
+import static floorcalc.examples.explain.Explained.explained;
+import static floorcalc.examples.explain.Explained.refused;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import floorcalc.examples.Ran;
-import java.util.Arrays;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Calculations on measured rooms, typed. */
 class ExplainSurveyTest {
-  private static Ran ran(String... args) {
-    return Ran.with(Stream.concat(Stream.of("explain"), Arrays.stream(args)).toArray(String[]::new));
-  }
-
-  private static String explained(String... args) {
-    Ran ran = ran(args);
-    assertThat(ran.err()).isEmpty();
-    assertThat(ran.exit()).isZero();
-    return ran.out();
-  }
-
-  private static String refused(String... args) {
-    Ran ran = ran(args);
-    assertThat(ran.out()).isEmpty();
-    assertThat(ran.exit()).isEqualTo(2);
-    return ran.err();
-  }
-
   /** sqrt(938.4375) = 30.633927... m² on a circle; sqrt(14.4375) = 3.799671... m² folded. */
   @Test
   void areaRange() {
