@@ -138,6 +138,8 @@ function pages(pdf, headings) {
     return { count: '?', found: ['pdftotext is not here: page ends were not looked at'] };
   }
   const plain = line => line.replace(/\s+/g, ' ').trim();
+  // A heading may take several lines, and broken words have no space between them; marks of writing direction are the converter's.
+  const letters = text => text.replace(/[\s\u200e\u200f\u202a-\u202e]/g, '');
   const all = text.split('\f').slice(0, -1);
   const found = [];
   all.forEach((one, i) => {
@@ -145,7 +147,8 @@ function pages(pdf, headings) {
     const last = lines.at(-1) ?? '';
     if (lines.length < 2) {
       found.push(`page ${i + 1} is empty`);
-    } else if (last.length > 3 && headings.some(heading => plain(heading) === last || plain(heading).endsWith(last) && last.length > 20)) {
+    } else if (last.length > 3 && lines.slice(-8).some((_, from, end) => headings.some(heading =>
+        letters(heading) === letters(end.slice(from).join(''))))) {
       found.push(`page ${i + 1} ends with a heading: ${last}`);
     } else if (/^Row Piece Board Length/.test(last)) {
       found.push(`page ${i + 1} ends with the head of a table`);
