@@ -14,6 +14,10 @@ const FEATURES = {
 };
 const PAPERS = { A4: [210, 297], Letter: [215.9, 279.4] };
 const SMALLEST_PRINT = 8 / 72 * 96;
+/** How wide the text of a sheet of A4 is between its margins, in pixels. */
+const PRINT_WIDTH = Math.round(186 / 25.4 * 96);
+/** A wider typeface than most machines have for the one that is asked for. */
+const WIDE = 'DejaVu Sans, Verdana, sans-serif';
 
 /** Runs in the page: what a reader at this width would stumble over. */
 function faults(touch) {
@@ -129,6 +133,30 @@ function small(least) {
   return [...found];
 }
 
+/** Runs in the page: numbers that are broken, so that a line ends with a part that reads as another number. */
+function broken(family) {
+  const style = document.head.appendChild(document.createElement('style'));
+  style.textContent = family ? `* { font-family: ${family} !important }` : '';
+  const found = [];
+  const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  while (texts.nextNode()) {
+    const text = texts.currentNode;
+    if (text.parentElement.closest('svg') || !text.parentElement.checkVisibility()) {
+      continue;
+    }
+    for (const number of text.data.matchAll(/\d+(?:[./:]\d+)*/g)) {
+      const range = document.createRange();
+      range.setStart(text, number.index);
+      range.setEnd(text, number.index + number[0].length);
+      if (new Set([...range.getClientRects()].map(box => box.top)).size > 1) {
+        found.push(`${number[0]} is broken: <${text.parentElement.tagName.toLowerCase()}> ${text.data.trim().slice(0, 60)}`);
+      }
+    }
+  }
+  style.remove();
+  return found;
+}
+
 /** Headings that a page ends with, and pages of cut cards without the line that says whose they are. */
 function pages(pdf, headings) {
   let text;
@@ -190,6 +218,10 @@ for (const file of paths.flatMap(path => existsSync(path) ? files(resolve(path))
         await tab.size(width, 900);
         await tab.touch(width < 700);
         note(`${width} px ${kind}`, await tab.run(faults, width < 700));
+        if (kind === 'light') {
+          note(`${width} px`, await tab.run(broken, ''));
+          note(`${width} px wide letters`, await tab.run(broken, WIDE));
+        }
       }
       await tab.size(360, 900);
       writeFileSync(join(out, `${name}-360-${kind}.png`), await tab.picture({ x: 0, y: 0, width: 360, height: 4000, scale: 1 }));
@@ -198,6 +230,9 @@ for (const file of paths.flatMap(path => existsSync(path) ? files(resolve(path))
     await tab.run(() => document.querySelectorAll('details').forEach(details => { details.open = false; }));
     await tab.media('print', {});
     note('print', await tab.run(small, SMALLEST_PRINT));
+    await tab.size(PRINT_WIDTH, 900);
+    note('print', await tab.run(broken, ''));
+    note('print, wide letters', await tab.run(broken, WIDE));
     const headings = await tab.run(() => [...document.querySelectorAll('h2, h3, caption')]
       .filter(heading => heading.checkVisibility()).map(heading => heading.textContent));
     await tab.media('', {});

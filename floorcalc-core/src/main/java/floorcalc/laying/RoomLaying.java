@@ -16,15 +16,10 @@ import floorcalc.rules.LayingRules;
 import floorcalc.working.Calculated;
 import floorcalc.working.Finding;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** A room less its gaps, turned to its boards and cut into bays, rows and runs. */
 record RoomLaying(Room room, Calculated<ExpansionGap> gap, RoomBreaks breaks, List<BayPlan> bays) {
-  /** From the starting side on, of bays that begin there together the one at the left first, as seen along the boards. */
-  private static final Comparator<Frame> IN_LAYING_ORDER =
-      Comparator.comparingLong(Frame::low).thenComparingLong(frame -> frame.floor.get(0).minX);
-
   /**
    * Lays out the rows of a room.
    *
@@ -32,11 +27,8 @@ record RoomLaying(Room room, Calculated<ExpansionGap> gap, RoomBreaks breaks, Li
    * @param runs the runs of the job so far, to which the room's are added
    */
   static RoomLaying of(FloorJob job, Room room, String name, RoomRows rows, int firstJobRow, List<Run> runs) {
-    Calculated<ExpansionGap> gap = ExpansionGap.inset(room.outline(), job.rules().value(LayingRules.EXPANSION_GAP));
-    RoomBreaks breaks = rows.breaks().onFloor(gap.value(), room.name());
     long pitch = job.board().laidPitch().toNanometres();
-    List<Frame> frames = breaks.bays(gap).stream().map(laid -> Frame.of(laid, rows.direction(), pitch))
-        .sorted(IN_LAYING_ORDER).toList();
+    List<Frame> frames = rows.floor().frames();
     List<Calculated<StartLine>> lines = startLines(job, room, rows, frames);
     List<BayPlan> bays = new ArrayList<>();
     int jobRow = firstJobRow;
@@ -46,7 +38,7 @@ record RoomLaying(Room room, Calculated<ExpansionGap> gap, RoomBreaks breaks, Li
       bays.add(new BayPlan(bay, lines.get(i)));
       jobRow += bay.rows().size();
     }
-    return new RoomLaying(room, gap, breaks, bays);
+    return new RoomLaying(room, rows.floor().gap(), rows.floor().breaks(), bays);
   }
 
   private static List<Calculated<StartLine>> startLines(FloorJob job, Room room, RoomRows rows, List<Frame> frames) {

@@ -13,23 +13,23 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How the boards of a room run, where it is split and where its rows begin.
+ * How the boards of a room run and where its rows begin.
  *
  * @param direction the way the boards run
- * @param breaks the expansion breaks for that way
+ * @param floor the room's floor for that way
  * @param firstRows the width of the first row of each bay; none if they follow the job's way
  * @param why what was compared, none if nothing was
  */
-record RoomRows(Direction direction, RoomBreaks breaks, List<Length> firstRows, List<Step> why) {
+record RoomRows(Direction direction, RoomFloor floor, List<Length> firstRows, List<Step> why) {
 
   /** Rows that begin as the job's way says. */
   static RoomRows byWay(FloorJob job, Room room, Direction direction) {
-    return new RoomRows(direction, RoomBreaks.of(job, room, direction), List.of(), List.of());
+    return new RoomRows(direction, RoomFloor.of(job, room, direction), List.of(), List.of());
   }
 
   /** The same rows, begun as the job's way says. */
   RoomRows byWay() {
-    return new RoomRows(direction, breaks, List.of(), why);
+    return new RoomRows(direction, floor, List.of(), why);
   }
 
   Calculated<StartLine> startLine(int bay, List<Stop> stops, long low, FloorJob job) {
@@ -44,13 +44,13 @@ record RoomRows(Direction direction, RoomBreaks breaks, List<Length> firstRows, 
   }
 
   RoomRows because(List<Step> steps) {
-    return new RoomRows(direction, breaks, firstRows, steps);
+    return new RoomRows(direction, floor, firstRows, steps);
   }
 
   /** First rows of the bays with that of one bay replaced. */
   RoomRows with(List<Length> rows, int bay, Length firstRow) {
     List<Length> others = new ArrayList<>(rows);
     others.set(bay, firstRow);
-    return new RoomRows(direction, breaks, List.copyOf(others), why);
+    return new RoomRows(direction, floor, List.copyOf(others), why);
   }
 }

@@ -13,6 +13,7 @@ import floorcalc.working.Term;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Puts the report on a survey together. */
@@ -51,7 +52,8 @@ final class Reporting {
       return gross.isEmpty() ? outOfReach(stretched, List.of()) : impossible(gross);
     }
     if (best.adjustment().looseness() > 0) {
-      return loose(best);
+      Optional<Measured> longest = asLongAsAllOthers(best);
+      return longest.isPresent() ? straight(longest.get()) : loose(best);
     }
     List<Misfit> misfits = Misfits.of(survey, best);
     misfits.forEach(this::misfit);
@@ -85,9 +87,26 @@ final class Reporting {
     note("survey-no-shape", Severity.WARNING, gross.isEmpty()
         ? "no room has these walls and turns: going round once they must turn by 360° to the left in all, and no wall can be"
             + " longer than all others together; look at the lengths and at which way each corner turns"
+            + (survey.corners() == Survey.Corners.RIGHT_ANGLES
+                ? ", or measure a diagonal: corners whose turn was not measured are taken as exact right angles" : "")
         : "no room has all of these measurements; without one of them the others fit");
     gross.forEach(this::misfit);
     return report(List.of(), null, gross);
+  }
+
+  /** A wall as long as all others together, to within what can be measured. */
+  private Optional<Measured> asLongAsAllOthers(Shapes.Shape shape) {
+    List<Measured> walls = network.measured(shape.adjustment()).stream().filter(one -> one.kind() == Measured.Kind.WALL).toList();
+    double all = walls.stream().mapToDouble(Measured::read).sum();
+    double deviation = StrictMath.sqrt(walls.stream().mapToDouble(one -> one.result().observation().deviation())
+        .map(each -> each * each).sum());
+    return walls.stream().filter(one -> all - 2 * one.read() <= Misfit.LIMIT * deviation).findFirst();
+  }
+
+  private Calculated<SurveyReport> straight(Measured longest) {
+    note("survey-no-shape", Severity.WARNING, longest.name(), "it is as long as the other walls together, as near as can be measured: all lie on"
+        + " one line and no floor is between them; measure them again");
+    return report(List.of(), null, List.of());
   }
 
   private Calculated<SurveyReport> loose(Shapes.Shape shape) {

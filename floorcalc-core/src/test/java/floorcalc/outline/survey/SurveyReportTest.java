@@ -12,6 +12,7 @@ import floorcalc.working.Finding;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class SurveyReportTest {
@@ -264,5 +265,27 @@ class SurveyReportTest {
     Arrays.fill(many, 1000);
     assertThatThrownBy(() -> SurveyReport.of(walls(many).withCorners(Survey.Corners.RIGHT_ANGLES)))
         .hasMessageStartingWith("the survey leaves open at 20 corners");
+  }
+
+  /** 6037 + 1819 = 7856 mm, just the third wall, or a millimetre beside it: with deviations of some 3 mm each nobody can tell that there is floor. */
+  @Test
+  void wallsThatLieOnOneLineAreNoRoom() {
+    for (long third : new long[] {7855, 7856, 7857}) {
+      Survey survey = Survey.of(Stream.of(6037L, third, 1819L).map(length -> SurveyWall.of(Length.ofMillimetres(length))).toList())
+          .withTies(List.of(new Tie(1, 3, Length.ofMillimetres(1817))));
+      assertThat(SurveyReport.of(survey).value().room()).isEmpty();
+      assertThat(SurveyReport.of(survey).findings()).singleElement().satisfies(finding -> {
+        assertThat(finding.code()).isEqualTo("survey-no-shape");
+        assertThat(finding.where()).isEqualTo("wall 2");
+        assertThat(finding.message()).startsWith("it is as long as the other walls together");
+      });
+    }
+  }
+
+  /** The same of walls that no tie holds: 2000 + 3000 + 1000 = 6000 mm. */
+  @Test
+  void fourWallsOnOneLineAreNoRoom() {
+    Survey survey = Survey.of(Stream.of(2000L, 3000L, 1000L, 6000L).map(length -> SurveyWall.of(Length.ofMillimetres(length))).toList());
+    assertThat(SurveyReport.of(survey).findings()).singleElement().extracting(Finding::code).isEqualTo("survey-no-shape");
   }
 }

@@ -51,7 +51,7 @@ final class BaySection {
         .line(": row by row in laying order"
             + (lines.stream().anyMatch(BaySection::isDrawn) ? ". Drawings: face up, along from the start end on the left, across from the"
                 + " start edge, the near one" : "") + "</caption>")
-        .columns(figures.inches() ? "15 30 20 29 18 34 40" : "15 32 22 18 15 42 42")
+        .columns(figures.inches() ? "15 30 20 29 20 33 39" : "30 64 44 38 32 82 82")
         .heads(List.of("Row", "Piece", "Board", "Length", "Width", "Saw", "What is left"));
     int row = 0;
     List<CutLine> ofRow = new ArrayList<>();

@@ -19,7 +19,7 @@ final class SheetStyle {
       h2 span { font-size: 10pt; font-weight: normal; }
       h3 { font-size: 10.5pt; margin: 4mm 0 1mm; break-after: avoid; }
       p { margin: 0 0 2mm; orphans: 3; widows: 3; }
-      h2 + p, h3 + p { break-after: avoid; }
+      h2 + p, h3 + p { break-after: avoid; break-inside: avoid; }
       small { font-size: 8.5pt; }
       em { font-style: normal; font-size: 9pt; }
       code { font: inherit; font-variant-numeric: tabular-nums; }
@@ -44,6 +44,7 @@ final class SheetStyle {
       tfoot th, tfoot td { border-top: var(--bold) solid; border-bottom: 0; font-weight: bold; }
       tbody th { font-weight: normal; }
       tr, .step, figure, .stop { break-inside: avoid; }
+      table:not(.cut) tr:is(:first-child, :nth-last-child(2)) { break-after: avoid; }
       thead { display: table-header-group; break-inside: avoid; break-after: avoid; }
       .source { font-size: 8.5pt; }
       .site td, .site th { font-size: 9pt; }
@@ -79,7 +80,7 @@ final class SheetStyle {
       .cut .drawn ul { margin: 0 0 1.5mm; padding-left: 4mm; font-size: 9.5pt; }
       .keep { break-inside: avoid; }
       .cut th[scope=rowgroup] { font-size: 15pt; line-height: 1; font-weight: bold; border-bottom: 0; white-space: nowrap; }
-      .cut .key { font-size: 12pt; font-weight: bold; }
+      .cut .key { font-size: 12pt; font-weight: bold; overflow-wrap: normal; }
       input { appearance: none; flex: none; box-sizing: border-box; width: 4.2mm; height: 4.2mm; margin: 0 1mm 0 0; border: .5mm solid; border-radius: 0;
         color: inherit; background: none; vertical-align: -.4mm; }
       input:checked { border-width: 2.1mm; }
@@ -124,7 +125,7 @@ final class SheetStyle {
         table { table-layout: auto; }
         col { width: auto !important; }
         th, td { font-size: 8.5pt; padding-right: 1.5mm; overflow-wrap: break-word; }
-        tbody th { overflow-wrap: anywhere; }
+        tbody th { overflow-wrap: anywhere; min-width: 20mm; }
         .cut, .cut caption, .cut tbody { display: block; }
         .cut thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
         .cut tbody { position: relative; padding: 0 0 1mm 17mm; min-height: 12mm; }

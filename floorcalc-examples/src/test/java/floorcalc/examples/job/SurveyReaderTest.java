@@ -2,6 +2,7 @@ package floorcalc.examples.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
 
 import floorcalc.examples.Demo;
 import floorcalc.examples.Docs;
@@ -46,6 +47,20 @@ class SurveyReaderTest {
          "board": {"length": 2200, "coverWidth": 185, "thickness": 14, "perPack": 6, "construction": "engineered"},
          "rooms": [{"name": "Hall", %s}]}
         """.formatted(shape).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** A right triangle of 3, 4 and 5 m has 3 x 4 / 2 = 6 m²; five walls, an odd number, cannot close at right angles, so two ties are missing. */
+  @Test
+  void anOddNumberOfWallsIsNotTakenForSquare() {
+    Survey triangle = surveys("\"survey\": {\"walls\": [{\"length\": 3000}, {\"length\": 4000}, {\"length\": 5000}]}").rooms().get(0).survey();
+    assertThat(triangle.corners()).isEqualTo(Survey.Corners.AS_MEASURED);
+    assertThat(SurveyReport.of(triangle).value().room().orElseThrow().outline().area().toSquareMetres()).isCloseTo(6, within(1e-6));
+    Survey five = surveys("\"survey\": {\"walls\": [{\"length\": 3000}, {\"length\": 4000}, {\"length\": 2000}, {\"length\": 2000}, {\"length\": 3000}]}")
+        .rooms().get(0).survey();
+    assertThat(SurveyReport.of(five).findings()).singleElement().satisfies(finding -> {
+      assertThat(finding.code()).isEqualTo("survey-shape-not-fixed");
+      assertThat(finding.message()).contains("2 more are needed");
+    });
   }
 
   @Test
@@ -117,9 +132,9 @@ class SurveyReaderTest {
 
   @Test
   void aMeasuredTurnLeavesTheOthersOpenToo() {
-    assertThat(surveys("\"survey\": {\"walls\": [{\"length\": 4000, \"turn\": 90}, {\"length\": 3000}, {\"length\": 4000}]}")
+    assertThat(surveys("\"survey\": {\"walls\": [{\"length\": 4000, \"turn\": 90}, {\"length\": 3000}, {\"length\": 4000}, {\"length\": 3000}]}")
         .rooms().get(0).survey().corners()).isEqualTo(Survey.Corners.AS_MEASURED);
-    assertThat(surveys("\"survey\": {\"walls\": [{\"length\": 4000, \"turn\": \"left\"}, {\"length\": 3000}, {\"length\": 4000}]}")
+    assertThat(surveys("\"survey\": {\"walls\": [{\"length\": 4000, \"turn\": \"left\"}, {\"length\": 3000}, {\"length\": 4000}, {\"length\": 3000}]}")
         .rooms().get(0).survey().corners()).isEqualTo(Survey.Corners.RIGHT_ANGLES);
   }
 
