@@ -58,4 +58,41 @@ class BreaksOverNoFloorTest {
     assertThat(plan.breaks()).hasSize(2);
     assertThat(plan.bays()).hasSize(3);
   }
+
+  /** A square room of 2000 mm, its boards along a diagonal, gaps of 12 mm: 2828.43 mm across from corner to corner, the laid floor 24 √2 = 33.94 mm less. */
+  private static FloorPlan across(String most) {
+    FloorJob job = FloorJob.of("Invented floor", BoardGoods.of(Length.ofMillimetres(1200), Length.ofMillimetres(106), Length.ofMillimetres(9), 6))
+        .direction(DirectionChoice.of(Direction.fromDegrees(45))).room(Room.of("Room", Wkt.parse("POLYGON ((0 0, 2000 0, 2000 2000, 0 2000, 0 0))"))).build();
+    return FloorPlanner.plan(job.withRules(job.rules().with(LayingRules.EXPANSION_GAP, Length.ofMillimetres(12), Source.GIVEN)
+        .with(LayingRules.MAXIMUM_RUN_ACROSS, Length.ofMillimetres(most), Source.GIVEN)));
+  }
+
+  /**
+   * 2785 mm are asked for: a break 2828.43 - 2785 - 24 = 19.43 mm from a corner would do, but the corner it cuts off is no wider than two gaps. It
+   * is not tried: the break lies further in, and leaves floor on both sides.
+   */
+  @Test
+  void noBreakCutsOffACornerWithoutFloor() {
+    FloorPlan plan = across("2785");
+    assertThat(plan.breaks()).hasSize(1);
+    assertThat(plan.bays()).hasSize(2);
+    assertThat(plan.profiles()).hasSize(1);
+    assertThat(plan.findings()).extracting(Finding::code).doesNotContain("break-parts-no-floor");
+  }
+
+  /**
+   * A column 35 mm beside a corner that the floor bends round, less than two gaps of 18 mm: the floor ends in a tip on either side of the line between them,
+   * of which half a break of 40 mm would take some. The line parts no floor.
+   */
+  @Test
+  void aBreakThatOnlyTouchesTipsBesideItIsLeftOut() {
+    FloorJob job = FloorJob.of("Invented floor", BoardGoods.of(Length.ofMillimetres(1431), Length.ofMillimetres(173), Length.ofMillimetres(22), 6))
+        .direction(DirectionChoice.of(Direction.ALONG_X)).room(Room.of("Room", Wkt.parse("POLYGON ((0 0, 2000 0, 2000 2000, 4000 2000, 4000 4000, 0 4000, 0 0),"
+            + " (2000 2035, 2300 2300, 2000 2600, 1700 2300, 2000 2035))"))).build();
+    FloorPlan plan = FloorPlanner.plan(job.withRules(job.rules().with(LayingRules.EXPANSION_GAP, Length.ofMillimetres(18), Source.GIVEN)
+        .with(LayingRules.BREAK_GAP, Length.ofMillimetres(40), Source.GIVEN)));
+    assertThat(plan.findings()).extracting(Finding::code).contains("break-parts-no-floor");
+    assertThat(plan.breaks()).hasSize(1);
+    assertThat(plan.bays()).hasSize(2);
+  }
 }

@@ -16,6 +16,8 @@ final class PartCheck {
   }
 
   private static final double STRAIGHT_ON = 1e-12;
+  /** A break across an end, at 45 degrees to it at most, is no longer than so many widths; one that cuts off a square corner is two or more. */
+  private static final double ALONG = 1.5;
 
   private final Mesh mesh;
   private final SplitLimits limits;
@@ -57,7 +59,22 @@ final class PartCheck {
         }
       }
     }
-    return verdict;
+    return verdict == Verdict.FREE && isShaving(ring, loop) ? Verdict.NOT_YET : verdict;
+  }
+
+  /** A part so narrow that the gaps leave no floor in it, cut off along its length: it would leave floor on one side of its break only. */
+  private boolean isShaving(Recesses ring, int[] loop) {
+    double width = ring.leastWidth();
+    if (width > limits.gaps()) {
+      return false;
+    }
+    double breaks = 0;
+    for (int k = 0; k < loop.length; k++) {
+      if (!mesh.isWall(loop[k])) {
+        breaks += ring.distance(k, (k + 1) % loop.length);
+      }
+    }
+    return breaks > ALONG * width;
   }
 
   /** A bay may lie round a column, and round no other bay. */

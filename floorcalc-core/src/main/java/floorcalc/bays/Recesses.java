@@ -107,7 +107,7 @@ final class Recesses {
     return (xs[b] - xs[a]) * (ys[c] - ys[a]) - (ys[b] - ys[a]) * (xs[c] - xs[a]);
   }
 
-  private double distance(int a, int b) {
+  double distance(int a, int b) {
     double dx = xs[b] - xs[a];
     double dy = ys[b] - ys[a];
     return StrictMath.sqrt(dx * dx + dy * dy);

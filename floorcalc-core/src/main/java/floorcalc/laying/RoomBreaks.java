@@ -6,10 +6,12 @@ import floorcalc.bays.ExpansionBreak;
 import floorcalc.measure.Area;
 import floorcalc.measure.Length;
 import floorcalc.outline.BreakGap;
+import floorcalc.outline.Containment;
 import floorcalc.outline.Direction;
 import floorcalc.outline.ExpansionGap;
 import floorcalc.outline.Line;
 import floorcalc.outline.Outline;
+import floorcalc.outline.Point;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.Room;
 import floorcalc.plan.RoomBreak;
@@ -33,6 +35,8 @@ import java.util.stream.Stream;
  * @param findings what was noticed
  */
 record RoomBreaks(List<ExpansionBreak> lines, List<ExpansionBreak> overNoFloor, Length gap, List<Step> steps, List<Finding> findings) {
+  /** Floor is looked for so far about the middle of a break in all: what its whole gap would take beside it is not parted by it. */
+  private static final Length MIDDLE = Length.ofMillimetres(1);
   /** What rounding may take off a floor: a square millimetre is no floor. */
   private static final Area NO_FLOOR = Area.ofSquareMillimetres(1);
 
@@ -48,24 +52,45 @@ record RoomBreaks(List<ExpansionBreak> lines, List<ExpansionBreak> overNoFloor, 
   }
 
   /**
-   * The breaks that were found, less those that part no floor: walls so near to each other that their gaps meet leave none to part. Breaks that the
-   * job gives stay as they are.
+   * The breaks that were found, less those that part no floor: walls so near to each other that their gaps meet leave none to part, or none on one side.
+   * Breaks that the job gives stay as they are.
    */
-  RoomBreaks onFloor(ExpansionGap floor, String room) {
-    List<ExpansionBreak> parting = lines.stream().filter(line -> line.reason() == ExpansionBreak.Reason.GIVEN || parts(floor, line)).toList();
-    if (parting.size() == lines.size()) {
-      return this;
-    }
-    List<ExpansionBreak> leftOut = lines.stream().filter(line -> !parting.contains(line)).toList();
+  RoomBreaks onFloor(Calculated<ExpansionGap> floor, String room) {
+    List<ExpansionBreak> over = lines.stream().filter(line -> isGiven(line) || liesOnFloor(floor.value(), line)).toList();
+    RoomBreaks onFloor = new RoomBreaks(over, lines.stream().filter(line -> !over.contains(line)).toList(), gap, steps, findings);
+    RoomBreaks parting = onFloor.betweenBays(floor);
     List<Finding> all = new ArrayList<>(findings);
-    leftOut.forEach(line -> all.add(new Finding("break-parts-no-floor", Severity.NOTE, room,
-        "the break from " + line.from() + " to " + line.to() + " is left out: the gaps along the walls meet there, and no floor lies between",
-        Source.DEFINITION)));
-    return new RoomBreaks(parting, leftOut, gap, steps, all);
+    lines.stream().filter(line -> !parting.lines.contains(line)).forEach(line -> all.add(new Finding("break-parts-no-floor", Severity.NOTE, room,
+        "the break from " + line.from() + " to " + line.to() + " is left out: the gaps along the walls meet there, and no floor lies "
+            + (over.contains(line) ? "on one side of it" : "between"), Source.DEFINITION)));
+    return new RoomBreaks(parting.lines, parting.overNoFloor, gap, steps, all);
   }
 
-  private boolean parts(ExpansionGap floor, ExpansionBreak line) {
-    Area rest = BreakGap.taken(floor, List.of(line.middle()), gap).stream().map(Outline::area).reduce(Area.ZERO, Area::plus);
+  /** Without the breaks that have floor on one side only: the floor stays whole there. */
+  private RoomBreaks betweenBays(Calculated<ExpansionGap> floor) {
+    List<Outline> bays = bays(floor);
+    if (parts(floor.value().room()).stream().allMatch(part -> bays.stream().anyMatch(bay -> liesIn(part, bay)))) {
+      return this;
+    }
+    RoomBreaks kept = this;
+    for (ExpansionBreak line : lines) {
+      RoomBreaks without = new RoomBreaks(kept.lines.stream().filter(each -> !each.equals(line)).toList(), overNoFloor, gap, steps, findings);
+      kept = !isGiven(line) && without.bays(floor).size() >= kept.bays(floor).size() ? without : kept;
+    }
+    return kept;
+  }
+
+  /** Tells whether a bay is a part of the room less its gaps. */
+  static boolean liesIn(Outline part, Outline bay) {
+    return part.locate(Point.ofNanometres(bay.shell().x(0), bay.shell().y(0))) != Containment.OUTSIDE;
+  }
+
+  private static boolean isGiven(ExpansionBreak line) {
+    return line.reason() == ExpansionBreak.Reason.GIVEN;
+  }
+
+  private boolean liesOnFloor(ExpansionGap floor, ExpansionBreak line) {
+    Area rest = BreakGap.taken(floor, List.of(line.middle()), MIDDLE.min(gap)).stream().map(Outline::area).reduce(Area.ZERO, Area::plus);
     return floor.laidArea().minus(rest).compareTo(NO_FLOOR) > 0;
   }
 

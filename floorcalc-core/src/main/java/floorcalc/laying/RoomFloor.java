@@ -24,7 +24,7 @@ record RoomFloor(Calculated<ExpansionGap> gap, RoomBreaks breaks, List<Frame> fr
 
   static RoomFloor of(FloorJob job, Room room, Direction direction) {
     Calculated<ExpansionGap> gap = ExpansionGap.inset(room.outline(), job.rules().value(LayingRules.EXPANSION_GAP));
-    RoomBreaks breaks = RoomBreaks.of(job, room, direction).onFloor(gap.value(), room.name());
+    RoomBreaks breaks = RoomBreaks.of(job, room, direction).onFloor(gap, room.name());
     long pitch = job.board().laidPitch().toNanometres();
     return new RoomFloor(gap, breaks, breaks.bays(gap).stream().map(laid -> Frame.of(laid, direction, pitch)).sorted(IN_LAYING_ORDER).toList());
   }

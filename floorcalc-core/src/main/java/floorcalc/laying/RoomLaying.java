@@ -4,10 +4,8 @@ import floorcalc.bays.BayFreedom;
 import floorcalc.bays.ThroughBreaks;
 import floorcalc.boards.Run;
 import floorcalc.measure.Length;
-import floorcalc.outline.Containment;
 import floorcalc.outline.ExpansionGap;
 import floorcalc.outline.Outline;
-import floorcalc.outline.Point;
 import floorcalc.plan.FloorJob;
 import floorcalc.plan.Room;
 import floorcalc.rows.StartLine;
@@ -74,8 +72,7 @@ record RoomLaying(Room room, Calculated<ExpansionGap> gap, RoomBreaks breaks, Li
     List<Outline> parts = breaks.parts(room.outline());
     for (BayPlan plan : bays) {
       Outline laid = plan.bay().frame().laid;
-      Point corner = Point.ofNanometres(laid.shell().x(0), laid.shell().y(0));
-      Outline part = parts.stream().filter(each -> each.locate(corner) != Containment.OUTSIDE).findFirst().orElse(laid);
+      Outline part = parts.stream().filter(each -> RoomBreaks.liesIn(each, laid)).findFirst().orElse(laid);
       findings.addAll(BayFreedom.of(plan.bay().name(), part, rules).findings());
     }
     return findings;
