@@ -121,11 +121,16 @@ final class SheetStyle {
       @media screen and (max-width: 600px) {
         .bring { grid-template-columns: 1fr 1fr; }
         .open ul, .steps { columns: 1; }
-        section { overflow-x: auto; }
+        /* A dark edge where a table goes on beyond the window. */
+        section { overflow-x: auto; background: linear-gradient(to right, var(--paper) 50%, transparent) 0 0 / 8mm 100% no-repeat local,
+          linear-gradient(to left, var(--paper) 50%, transparent) 100% 0 / 8mm 100% no-repeat local,
+          linear-gradient(to right, var(--ink), transparent) 0 0 / 2mm 100% no-repeat scroll,
+          linear-gradient(to left, var(--ink), transparent) 100% 0 / 2mm 100% no-repeat scroll; }
         table { table-layout: auto; }
         col { width: auto !important; }
-        th, td { font-size: 8.5pt; padding-right: 1.5mm; overflow-wrap: break-word; }
-        tbody th { overflow-wrap: anywhere; min-width: 20mm; }
+        th, td { font-size: 8.5pt; padding-right: 1.1mm; overflow-wrap: break-word; }
+        tbody th { overflow-wrap: anywhere; min-width: 13mm; }
+        .site tbody th { min-width: 20mm; }
         .cut, .cut caption, .cut tbody { display: block; }
         .cut thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
         .cut tbody { position: relative; padding: 0 0 1mm 17mm; min-height: 12mm; }
