@@ -118,7 +118,13 @@ final class LeastSquares {
       place[free[j]] = from[free[j]] + part * move[j];
       length = Math.max(length, StrictMath.abs(part * move[j]));
     }
-    for (int again = 0; again < MOST_RETURNS && missed() > AT_REST; again++) {
+    double before = Double.POSITIVE_INFINITY;
+    for (int again = 0; again < MOST_RETURNS; again++) {
+      double missed = missed();
+      if (missed <= AT_REST || missed >= before) { // no nearer any more: too long a step
+        break;
+      }
+      before = missed;
       double[] back = tangent.back(place);
       for (int j = 0; j < free.length; j++) {
         place[free[j]] += back[j];
