@@ -1,6 +1,7 @@
 package floorcalc.levels;
 
 import java.util.ArrayDeque;
+import java.util.TreeSet;
 
 /**
  * Makes whole steps of grinding depths that a linear program gave in parts of a step. First readings are lowered until every limit is
@@ -83,26 +84,41 @@ final class Easing {
     return best;
   }
 
-  /** Raises each ground reading as far as its neighbours stay within the limits, at most to where it was. */
+  /**
+   * Raises each ground reading as far as its neighbours stay within the limits, at most to where it was; and those near it again, which its rise may
+   * let rise further.
+   */
   void raiseTo(long[] before) {
+    TreeSet<Integer> waiting = new TreeSet<>();
     for (int node = 0; node < z.length; node++) {
-      long low = 0;
-      long high = (before[node] - heights[node]) / step;
-      while (low < high) {
-        long steps = low + (high - low + 1) / 2;
-        move(node, steps * step);
-        boolean kept = isKeptNear(node);
-        move(node, -steps * step);
-        if (kept) {
-          low = steps;
-        } else {
-          high = steps - 1;
-        }
-      }
-      if (low > 0) {
-        move(node, low * step);
+      waiting.add(node);
+    }
+    for (Integer node = waiting.pollFirst(); node != null; node = waiting.pollFirst()) {
+      if (raise(node, before[node])) {
+        waiting.addAll(ground.near(node));
+        waiting.remove(node);
       }
     }
+  }
+
+  private boolean raise(int node, long before) {
+    long low = 0;
+    long high = (before - heights[node]) / step;
+    while (low < high) {
+      long steps = low + (high - low + 1) / 2;
+      move(node, steps * step);
+      boolean kept = isKeptNear(node);
+      move(node, -steps * step);
+      if (kept) {
+        low = steps;
+      } else {
+        high = steps - 1;
+      }
+    }
+    if (low > 0) {
+      move(node, low * step);
+    }
+    return low > 0;
   }
 
   private boolean isKeptNear(int node) {

@@ -14,7 +14,7 @@ import java.util.List;
  * or a turning place fits there if it fits anywhere.
  * <p>
  * The centre lies on a whole nanometre and the radius is its exact distance from the nearest wall, rounded down. It falls short of the widest circle
- * by no more than 2 nm, see {@link #radiusAtMost()}. Where many places are as good, as along a corridor, it is one of them, the same on every
+ * by no more than 3 nm, see {@link #radiusAtMost()}. Where many places are as good, as along a corridor, it is one of them, the same on every
  * machine. Immutable and thread-safe. See {@code docs/outline.md}.
  *
  * @since 0.1
@@ -156,7 +156,7 @@ public final class InscribedCircle {
   }
 
   /**
-   * Returns a radius that no circle on this floor exceeds: at most 2 nm more than {@link #radius()}, unless the outline is so intricate that the
+   * Returns a radius that no circle on this floor exceeds: at most 3 nm more than {@link #radius()}, unless the outline is so intricate that the
    * search was ended.
    *
    * @return the bound, not less than the radius

@@ -11,6 +11,7 @@ import floorcalc.working.Source;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -112,6 +113,12 @@ class PriceListPropertyTest {
           Math.floorMod(run.from() + start, stock.longest()) / costs.cellLength());
       assertThat(cells[cell]).isLessThanOrEqualTo(cost + ROUNDING);
     }
+  }
+
+  /** Beyond the last knot an end piece costs the same up to the longest that can have a partner: 700 - 1 = 699 mm, at a start piece of 25 mm. */
+  @Example
+  void noWayCostsLessWhereTheLastKnotIsShortOfTheLongestPiece() {
+    noWayToLayARunCostsLessThanItsCell(700, 1, 0, 724, 0, 132716);
   }
 
   @Property(tries = 400)

@@ -194,6 +194,13 @@ class SubfloorPreparationPropertyTest {
     }
   }
 
+  /** A case in which a ground spot can be raised only after one that comes behind it. */
+  @Property(tries = 40, seed = "7156278948054090338")
+  void noGroundSpotMayBeAStepHigher(@ForAll("floors") Levels levels, @ForAll("sets") ToleranceSet set,
+      @ForAll @LongRange(min = 0, max = 30) long deepest) {
+    noFilledSpotMayBeAStepLower(levels, set, deepest);
+  }
+
   @Property(tries = 40)
   void slopeAndSideDoNotMatter(@ForAll("floors") Levels levels, @ForAll("sets") ToleranceSet set,
       @ForAll @IntRange(min = -20, max = 20) int right, @ForAll @IntRange(min = -20, max = 20) int up) {
