@@ -20,9 +20,13 @@ final class Knots {
     this.least = Math.max(1, stock.minimumPiece);
     this.most = fitting - least;
     this.perSpacing = 1 / spacing;
-    this.knots = new long[count];
+    boolean isShort = least - 1 + Math.round((count - 1) * spacing) < most;
+    this.knots = new long[isShort ? count + 1 : count];
     for (int j = 0; j < count; j++) {
       knots[j] = least - 1 + Math.round(j * spacing);
+    }
+    if (isShort) {
+      knots[count] = most;
     }
   }
 

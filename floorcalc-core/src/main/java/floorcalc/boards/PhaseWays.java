@@ -59,9 +59,7 @@ final class PhaseWays {
     find(rest);
     find(rest + 1);
     find(board);
-    find(fitting - least);
     find(fitting - least + 1);
-    find(rest - fitting + least);
     find(rest - fitting + least - 1);
   }
 

@@ -188,6 +188,10 @@ class AreaRangePropertyTest {
     assertThat(one.greatest().toSquareMetres()).isCloseTo(one.least().toSquareMetres(), within(1e-4));
   }
 
+  /**
+   * Three lengths are rounded to half a nanometre each, 1.5 nm together. That says most of a triangle that is all but flat: with sides of 8, 4 and 4 m it has
+   * √(16 · 8 · 8 · 0.0000000015) / 4 m² = 310 mm², and a room is two of them.
+   */
   @Property(tries = 300)
   void withEitherDiagonalTheAreaIsThatOfTheRoom(@ForAll("rooms") Ring ring) {
     for (int i = 0; i < 4; i++) {
@@ -195,7 +199,7 @@ class AreaRangePropertyTest {
     }
     for (int from = 1; from <= 2; from++) {
       Area area = AreaRange.withDiagonal(walls(ring), new Tie(from, from + 2, diagonal(ring, from))).value();
-      assertThat(area.minus(ring.area()).abs()).isLessThanOrEqualTo(Area.ofSquareMillimetres(25));
+      assertThat(area.minus(ring.area()).abs()).isLessThanOrEqualTo(Area.ofSquareMillimetres(620));
     }
   }
 }
