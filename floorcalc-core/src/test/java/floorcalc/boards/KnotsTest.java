@@ -21,9 +21,11 @@ class KnotsTest {
 
   @Test
   void aWholeNumberOfSpacingsMakesTheLength() {
-    // From just below 200 to 1000 - 4 - 200 = 796 there are 596; a 32nd is 18.6, so 100 has 5 parts of 20, and 596 has 29 of them.
+    // From just below 200 to 1000 - 4 - 200 = 796 there are 596; a 32nd is 18.6, so 100 has 5 parts of 20, and 596 has 29 of them;
+    // and one knot at 796, the longest piece that can have a partner.
     Knots knots = Knots.every(stock(4), 100e6, 32);
-    assertThat(knots.count()).isEqualTo(30);
+    assertThat(knots.count()).isEqualTo(31);
+    assertThat(knots.at(30)).isEqualTo(796_000_000);
     assertThat(knots.at(5) - knots.at(0)).isEqualTo(100_000_000);
   }
 
@@ -36,15 +38,15 @@ class KnotsTest {
 
   @Test
   void aPlaceIsToldByTheKnotsBelowItAndTheShareOfTheWayToTheNext() {
-    // Knots every 20 mm from just below 200 mm on, the last at 780 mm; pieces longer than 1000 - 4 - 200 = 796 have no partner.
+    // Knots every 20 mm from just below 200 mm on, the last at 780 mm and at 796; pieces longer than 1000 - 4 - 200 = 796 have no partner.
     Knots knots = Knots.every(stock(4), 100e6, 32);
     assertThat(knots.place(knots.at(7))).isEqualTo(7);
     assertThat(knots.share(knots.at(7))).isEqualTo(1);
     assertThat(knots.place(knots.at(7) + 1)).isEqualTo(8);
     assertThat(knots.share(knots.at(7) + 5_000_000)).isEqualTo(0.25);
     assertThat(knots.place(1)).isEqualTo(0);
-    assertThat(knots.place(796_000_000)).isEqualTo(knots.count());
-    assertThat(knots.share(796_000_000)).isEqualTo(0);
+    assertThat(knots.place(796_000_000)).isEqualTo(knots.count() - 1);
+    assertThat(knots.share(796_000_000)).isEqualTo(1);
     assertThat(knots.place(796_000_001)).isEqualTo(knots.count() + 1);
   }
 }
