@@ -59,24 +59,23 @@ class BreaksOverNoFloorTest {
     assertThat(plan.bays()).hasSize(3);
   }
 
-  /** A square room of 2000 mm, its boards along a diagonal, gaps of 12 mm: 2828.43 mm across from corner to corner, the laid floor 24 √2 = 33.94 mm less. */
-  private static FloorPlan across(String most) {
-    FloorJob job = FloorJob.of("Invented floor", BoardGoods.of(Length.ofMillimetres(1200), Length.ofMillimetres(106), Length.ofMillimetres(9), 6))
-        .direction(DirectionChoice.of(Direction.fromDegrees(45))).room(Room.of("Room", Wkt.parse("POLYGON ((0 0, 2000 0, 2000 2000, 0 2000, 0 0))"))).build();
-    return FloorPlanner.plan(job.withRules(job.rules().with(LayingRules.EXPANSION_GAP, Length.ofMillimetres(12), Source.GIVEN)
-        .with(LayingRules.MAXIMUM_RUN_ACROSS, Length.ofMillimetres(most), Source.GIVEN)));
-  }
-
   /**
-   * 2785 mm are asked for: a break 2828.43 - 2785 - 24 = 19.43 mm from a corner would do, but the corner it cuts off is no wider than two gaps. It
-   * is not tried: the break lies further in, and leaves floor on both sides.
+   * Two rooms joined by a passage, a round column and a duct in the left one, boards at 12.25 degrees to the walls, up to 3555 mm across. The left room is 3345.7 cos 12.25° + 1543.9 sin 12.25° = 3597.1 mm
+   * across, 18 mm more than 3555 and two gaps of 12 mm: a break that cuts off its upper corner, no wider than the two gaps, would be the shortest.
    */
   @Test
   void noBreakCutsOffACornerWithoutFloor() {
-    FloorPlan plan = across("2785");
-    assertThat(plan.breaks()).hasSize(1);
-    assertThat(plan.bays()).hasSize(2);
-    assertThat(plan.profiles()).hasSize(1);
+    FloorJob job = FloorJob.of("Invented floor", BoardGoods.of(Length.ofMillimetres(1393), Length.ofMillimetres(106), Length.ofMillimetres(9), 5))
+        .direction(DirectionChoice.of(Direction.fromDegrees(347.75))).room(Room.of("Room", Wkt.parse("POLYGON ((0 0, 1543.9 0, 1543.9 1414.7, 3456.9 1414.7,"
+            + " 3456.9 0, 4584.9 0, 4584.9 3345.7, 3456.9 3345.7, 3456.9 2134.7, 1543.9 2134.7, 1543.9 3345.7, 0 3345.7, 0 0),"
+            + " (617.466992 280.455323, 553.61627 434.604601, 399.466992 498.455323, 245.317714 434.604601, 181.466992 280.455323, 245.317714 126.306045,"
+            + " 399.466992 62.455323, 553.61627 126.306045, 617.466992 280.455323), (582.478691 408.943048, 646.478691 408.943048, 646.478691 516.633174,"
+            + " 582.478691 516.633174, 582.478691 408.943048))"))).build();
+    FloorPlan plan = FloorPlanner.plan(job.withRules(job.rules().with(LayingRules.EXPANSION_GAP, Length.ofMillimetres(12), Source.GIVEN)
+        .with(LayingRules.MAXIMUM_RUN_ALONG, Length.ofMillimetres(4653), Source.GIVEN)
+        .with(LayingRules.MAXIMUM_RUN_ACROSS, Length.ofMillimetres(3555), Source.GIVEN)
+        .with(LayingRules.DEEPEST_RECESS, Length.ofMillimetres(2815), Source.GIVEN)));
+    assertThat(plan.breaks()).isNotEmpty();
     assertThat(plan.findings()).extracting(Finding::code).doesNotContain("break-parts-no-floor");
   }
 

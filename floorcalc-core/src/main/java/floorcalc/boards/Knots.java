@@ -1,7 +1,7 @@
 package floorcalc.boards;
 
 /**
- * Lengths at which prices may step: at equal distances, from just below the least piece to the longest piece that can have
+ * Lengths at which prices may step: at equal distances from just below the least piece on, and at the longest piece that can have
  * a partner. And, for each step and for each stretch between two knots, how much of it a piece pays: its share from 0 to 1.
  */
 final class Knots {
